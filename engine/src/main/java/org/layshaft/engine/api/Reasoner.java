@@ -1,0 +1,27 @@
+package org.layshaft.engine.api;
+
+import java.util.List;
+import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.Layout;
+
+/**
+ * Answers questions about layouts. Thread-safe; every method computes from the facts it is given.
+ *
+ * <p>Methods throw {@link UnanswerableException} where the question itself cannot stand: an unknown part, a mode that
+ * cannot befall it, too many unknowns at once.
+ */
+public interface Reasoner {
+
+    /** What a layout comes to when all is sound. */
+    Box box(Layout layout);
+
+    /** What follows from these faults, which may be none. */
+    WhatIf whatIf(Layout layout, List<Fault> faults);
+
+    /**
+     * How everything turns in any stance, likely or not, with these faults.
+     *
+     * @param faults with everything told that their modes ask for
+     */
+    Motion motion(Layout layout, List<Fault> faults, Stance stance);
+}

@@ -1,0 +1,2 @@
+/** Exact numbers. */
+package org.layshaft.engine.exact;

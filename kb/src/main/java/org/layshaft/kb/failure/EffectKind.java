@@ -1,0 +1,63 @@
+package org.layshaft.kb.failure;
+
+import java.util.Locale;
+
+/** What a failure changes: the closed list that packs choose from. */
+public enum EffectKind {
+    /** No mesh of this gear carries any more. */
+    MESHES_CARRY_NOTHING(Argument.NONE),
+    /** A gear or hub that was fixed turns free on its shaft. */
+    TURNS_FREE_ON_ITS_SHAFT(Argument.NONE),
+    /** A free gear turns with its shaft. */
+    SEIZED_TO_ITS_SHAFT(Argument.NONE),
+    /** A shaft is in two pieces; the argument names what sits just in front of the break. */
+    CUT_BEHIND(Argument.PLACE),
+    /** A half-shaft no longer joins side gear and wheel. */
+    PARTED(Argument.NONE),
+    /** What the fork moves stands off its middle, toward the argument. */
+    STANDS_OFF_CENTRE(Argument.SIDE),
+    /** What the fork moves does not engage on this side. */
+    CANNOT_REACH(Argument.SIDE),
+    /** What the fork moves engages on this side, but not to its full depth. */
+    REACHES_PART_WAY(Argument.SIDE),
+    /** The sleeve cannot be moved, nor can its rail; the argument says where it stands. */
+    STUCK_AT(Argument.POSITION),
+    /** The rail moves, but no longer takes the sleeve with it; the argument says where the sleeve was left. */
+    LEFT_AT(Argument.POSITION),
+    /** The speeds of gear and hub are not brought together before the sleeve passes. */
+    SPEEDS_NOT_MATCHED(Argument.NONE),
+    /** The engagement lets go under load. */
+    LETS_GO_UNDER_LOAD(Argument.NONE),
+    /** The rail is not held in its places. */
+    RAIL_NOT_HELD(Argument.NONE),
+    /** The piece no longer keeps rails apart. */
+    RAILS_NOT_KEPT_APART(Argument.NONE),
+    /** The clutch goes on driving with the pedal down. */
+    CLUTCH_DOES_NOT_RELEASE(Argument.NONE);
+
+    /** What an effect needs to be told. */
+    public enum Argument {
+        NONE,
+        /** {@code front} or {@code rear}. */
+        SIDE,
+        /** {@code front}, {@code neutral} or {@code rear}. */
+        POSITION,
+        /** The id of what sits on the shaft just in front of the place. */
+        PLACE
+    }
+
+    private final Argument argument;
+
+    EffectKind(Argument argument) {
+        this.argument = argument;
+    }
+
+    public Argument argument() {
+        return argument;
+    }
+
+    /** As written in packs: {@code cannot-reach}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

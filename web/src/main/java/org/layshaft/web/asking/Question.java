@@ -1,0 +1,40 @@
+package org.layshaft.web.asking;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.kb.failure.Fault;
+
+/**
+ * A question as understood. Gears are named as derived ({@code 3}, {@code R}); parts, layouts by id.
+ */
+public sealed interface Question {
+
+    String layout();
+
+    /** What is supposed to be wrong; empty for a sound box. */
+    List<Fault> faults();
+
+    /** Which gears still work. */
+    record GearsLeft(String layout, List<Fault> faults) implements Question {}
+
+    /** What happens: gears, what is noticed, what can now meet. */
+    record WhatHappens(String layout, List<Fault> faults) implements Question {}
+
+    /** The ratio of these gears; of all, where none is named. */
+    record RatioOf(String layout, List<Fault> faults, List<String> gears) implements Question {}
+
+    /** The way of the power in a gear. */
+    record PowerPath(String layout, List<Fault> faults, String gear) implements Question {}
+
+    /** What turns in a gear; in neutral, where none is named. */
+    record WhatTurns(String layout, List<Fault> faults, Optional<String> gear) implements Question {}
+
+    /** Which way a part turns in a gear; in neutral, where none is named. */
+    record WhichWay(String layout, List<Fault> faults, String part, Optional<String> gear) implements Question {}
+
+    /** Whether two gears can be engaged at once: these two, or any where none are named. */
+    record TwoAtOnce(String layout, List<Fault> faults, List<String> gears) implements Question {}
+
+    /** Why a gear does not work, or does. */
+    record WhyNot(String layout, List<Fault> faults, String gear) implements Question {}
+}

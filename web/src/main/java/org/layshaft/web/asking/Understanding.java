@@ -1,0 +1,37 @@
+package org.layshaft.web.asking;
+
+import java.util.List;
+
+/** What was made of somebody's words. */
+public sealed interface Understanding {
+
+    /**
+     * One reading is clearly the best.
+     *
+     * @param reading it
+     * @param others other readings worth offering, likeliest first
+     */
+    record Understood(Reading reading, List<Reading> others) implements Understanding {}
+
+    /**
+     * Several readings are as good as each other.
+     *
+     * @param says what is in doubt, in a sentence
+     */
+    record Ambiguous(String says, List<Reading> readings) implements Understanding {}
+
+    /**
+     * No reading.
+     *
+     * @param says what was not understood and what would help, in one or two sentences
+     * @param nearest questions that can be answered, nearest first, in words that will be understood
+     */
+    record NotUnderstood(String says, List<String> nearest) implements Understanding {}
+
+    /**
+     * One reading.
+     *
+     * @param says the question in our words: {@code which gears still drive in Curlew with the 3-4 fork bent}
+     */
+    record Reading(Question question, String says) {}
+}
