@@ -1,0 +1,117 @@
+package org.layshaft.engine.train;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Engagement;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.ShiftMember;
+import org.layshaft.kb.layout.Side;
+import org.layshaft.kb.layout.Sleeve;
+
+/** Turns the facts of a layout, less what faults take away, into bodies and connections. */
+public final class TrainBuilder {
+    private final Layout layout;
+    private final Changes changes;
+    private final Bodies bodies;
+
+    public TrainBuilder(Layout layout, Changes changes) {
+        this.layout = layout;
+        this.changes = changes;
+        this.bodies = new Bodies(layout, changes.cuts());
+    }
+
+    /** The train with sleeves and sliding gears standing so. */
+    public Train at(Stance stance) {
+        List<Connection> connections = new ArrayList<>(permanent());
+        stance.engaged().forEach((member, side) -> connections.addAll(engagedBy(layout.member(member), side)));
+        return new Train(bodies.all(), connections, bodies.input(), bodies.outputs());
+    }
+
+    public String input() {
+        return bodies.input();
+    }
+
+    public List<String> outputs() {
+        return bodies.outputs();
+    }
+
+    /** What is tied wherever the sleeves stand. */
+    public List<Connection> permanent() {
+        List<Connection> connections = new ArrayList<>();
+        layout.meshes().stream().filter(this::carries).map(this::meshing).forEach(connections::add);
+        layout.all(Gear.class).flatMap(this::seat).forEach(connections::add);
+        layout.all(Sleeve.class).flatMap(this::hub).forEach(connections::add);
+        layout.all(Gear.class)
+                .filter(gear -> changes.seizedGears().contains(gear.id()))
+                .map(gear -> new Connection.Seized(gear.id(), bodies.under(layout.shaft(gear.carrier()), gear.id())))
+                .forEach(connections::add);
+        layout.differential().ifPresent(differential -> connections.addAll(finalDrive(differential)));
+        return connections;
+    }
+
+    /** What a member ties when it stands to a side; nothing where that side engages nothing. */
+    public List<Connection> engagedBy(ShiftMember member, Side side) {
+        return member.at(side).map(engagement -> engaged(member, side, engagement)).orElse(List.of());
+    }
+
+    private List<Connection> engaged(ShiftMember member, Side side, Engagement engagement) {
+        if (engagement instanceof Engagement.Couples couples) {
+            return List.of(new Connection.Coupled(member.part(), side, couples.gear(), couples.clutchingTeeth()));
+        }
+        return ((Engagement.Meshes) engagement)
+                .meshes().stream().filter(this::carries).map(this::meshing).toList();
+    }
+
+    private boolean carries(Mesh mesh) {
+        return !changes.strippedGears().contains(mesh.first())
+                && !changes.strippedGears().contains(mesh.second());
+    }
+
+    private Connection meshing(Mesh mesh) {
+        return new Connection.Meshing(
+                mesh, layout.gear(mesh.first()).teeth(), layout.gear(mesh.second()).teeth());
+    }
+
+    private Stream<Connection> seat(Gear gear) {
+        if (gear.isFree() || changes.looseSeats().contains(gear.id())) {
+            return Stream.of();
+        }
+        return layout.find(Shaft.class, gear.carrier())
+                .map(shaft -> shaft.held()
+                        ? Stream.<Connection>of()
+                        : Stream.<Connection>of(
+                                new Connection.Seated(gear.id(), bodies.under(shaft, gear.id()), gear.id())))
+                .orElseGet(() -> Stream.of(new Connection.Seated(gear.id(), gear.carrier(), gear.id())));
+    }
+
+    private Stream<Connection> hub(Sleeve sleeve) {
+        if (changes.looseSeats().contains(sleeve.hub())) {
+            return Stream.of();
+        }
+        Shaft shaft = layout.shaft(sleeve.shaft());
+        return Stream.of(new Connection.Seated(sleeve.id(), bodies.under(shaft, sleeve.id()), sleeve.hub()));
+    }
+
+    private List<Connection> finalDrive(Differential differential) {
+        List<HalfShaft> halfShafts = differential.halfShafts().stream()
+                .map(id -> layout.the(HalfShaft.class, id))
+                .toList();
+        HalfShaft left = halfShafts.get(0);
+        HalfShaft right = halfShafts.get(1);
+        List<Connection> connections = new ArrayList<>();
+        connections.add(new Connection.Split(differential.id(), left.id(), right.id()));
+        connections.add(new Connection.StraightAhead(left.wheel(), right.wheel()));
+        halfShafts.stream()
+                .filter(halfShaft -> !changes.partedHalfShafts().contains(halfShaft.id()))
+                .map(halfShaft -> new Connection.Joined(halfShaft.id(), halfShaft.wheel()))
+                .forEach(connections::add);
+        return connections;
+    }
+}
