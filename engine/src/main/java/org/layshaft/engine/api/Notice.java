@@ -6,6 +6,7 @@ package org.layshaft.engine.api;
  * @param notice id among the words' notices: {@code jumps-out}
  * @param condition id among the words' conditions: {@code pulling}
  * @param says it in words
+ * @param certain whether it holds in every possibility; if not, it may be noticed
  * @param because why
  */
-public record Notice(String notice, String condition, String says, Reason because) {}
+public record Notice(String notice, String condition, String says, boolean certain, Reason because) {}

@@ -21,7 +21,10 @@ public interface Reasoner {
     /**
      * How everything turns in any stance, likely or not, with these faults.
      *
-     * @param faults with everything told that their modes ask for
+     * @param faults what is not told of them is taken as in their first possibility
      */
     Motion motion(Layout layout, List<Fault> faults, Stance stance);
+
+    /** A fault of this layout as a clause: {@code the 3-4 fork is bent badly toward the front (4th)}. */
+    String say(Layout layout, Fault fault);
 }

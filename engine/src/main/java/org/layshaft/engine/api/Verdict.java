@@ -14,6 +14,17 @@ public enum Verdict {
     /** Input and output can only stand still. */
     LOCKS;
 
+    /** In a sentence: {@code works, with something noticed}. */
+    public String says() {
+        return switch (this) {
+            case WORKS -> "works";
+            case WORKS_WITH_NOTICE -> "works, with something noticed";
+            case UNCERTAIN -> "may work or may not";
+            case LOST -> "is lost";
+            case LOCKS -> "locks the box";
+        };
+    }
+
     /** As written in JSON: {@code works-with-notice}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

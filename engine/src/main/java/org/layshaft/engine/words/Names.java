@@ -1,0 +1,113 @@
+package org.layshaft.engine.words;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.train.ShaftPiece;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.Side;
+import org.layshaft.kb.words.Term;
+import org.layshaft.kb.words.Words;
+
+/** What parts, gears, notices and conditions are called in sentences about one layout. */
+public final class Names {
+    private static final Pattern NAMED_BY_RANK = Pattern.compile(
+            "(first|second|third|fourth|fifth|sixth|seventh|eighth|top|reverse|[0-9]).* gear");
+    private static final Map<String, String> ENDINGS = Map.of("1", "st", "2", "nd", "3", "rd");
+
+    private final Layout layout;
+    private final Words words;
+
+    public Names(Layout layout, Words words) {
+        this.layout = layout;
+        this.words = words;
+    }
+
+    /** A body or part without article: {@code 3-4 fork}, {@code front piece of the countershaft}. */
+    public String of(String body) {
+        String shaft = ShaftPiece.shaftOf(body);
+        return ShaftPiece.prefixOf(body)
+                + Optional.ofNullable(layout.parts().get(shaft)).map(Part::name).orElseGet(() -> shaft.replace('-', ' '));
+    }
+
+    /** A body or part with the article it takes: {@code the 3-4 fork}, {@code third gear}. */
+    public String the(String body) {
+        String name = of(body);
+        return NAMED_BY_RANK.matcher(name).matches() ? name : "the " + name;
+    }
+
+    /** Several with article: {@code the a, the b and the c}. */
+    public String list(Collection<String> bodies) {
+        return joined(bodies.stream().map(this::the).toList());
+    }
+
+    /** A gear by its derived name, or two at once: {@code 3rd}, {@code reverse}, {@code 1st and 3rd}, {@code neutral}. */
+    public static String gearName(String at) {
+        return joined(List.of(at.split("\\+")).stream().map(Names::oneGear).toList());
+    }
+
+    /** As {@link #gearName}, for use on an instance. */
+    public String gear(String at) {
+        return gearName(at);
+    }
+
+    /** {@code with 3rd selected}, {@code in neutral}. */
+    public String withSelected(String at) {
+        return at.equals("neutral") ? "in neutral" : "with %s selected".formatted(gear(at));
+    }
+
+    /** {@code in neutral}, {@code to the front}; null stands for neutral. */
+    public String place(Side side) {
+        return side == null ? "in neutral" : "to the %s".formatted(side.word());
+    }
+
+    /** How fast and which way, against the input: {@code 24/47 turns the other way for each turn of the input}. */
+    public String turns(Fraction speed) {
+        return "%s %s %s for each turn of the input"
+                .formatted(
+                        speed.absolute(),
+                        speed.absolute().equals(Fraction.ONE) ? "turn" : "turns",
+                        speed.signum() < 0 ? "the other way" : "the same way");
+    }
+
+    public String notice(String id) {
+        return name(words.notices(), id);
+    }
+
+    /** When it is noticed: {@code pulling in 3rd}, {@code shifting into 3rd}, {@code in neutral with the pedal up}. */
+    public String condition(String id, String at) {
+        String condition = name(words.conditions(), id);
+        if (at.equals("neutral")) {
+            return condition;
+        }
+        return id.equals("shifting-into")
+                ? "%s %s".formatted(condition, gear(at))
+                : "%s in %s".formatted(condition, gear(at));
+    }
+
+    /** {@code a, b and c}. */
+    public static String joined(List<String> items) {
+        int last = items.size() - 1;
+        return last <= 0
+                ? String.join("", items)
+                : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    private static String name(Map<String, Term> terms, String id) {
+        return Optional.ofNullable(terms.get(id)).map(Term::name).orElseGet(() -> id.replace('-', ' '));
+    }
+
+    private static String oneGear(String at) {
+        if (at.equals("neutral")) {
+            return at;
+        }
+        if (at.startsWith("R")) {
+            return at.length() == 1 ? "reverse" : "reverse " + at.substring(1);
+        }
+        return at + (at.length() > 1 ? "th" : ENDINGS.getOrDefault(at, "th"));
+    }
+}
