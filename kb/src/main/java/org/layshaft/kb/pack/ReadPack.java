@@ -1,0 +1,41 @@
+package org.layshaft.kb.pack;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.layshaft.kb.failure.FailureMode;
+import org.layshaft.kb.json.Report;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.reading.Located;
+import org.layshaft.kb.reading.Word;
+import org.layshaft.kb.words.Phrase;
+
+/**
+ * A pack as read, sound or broken.
+ *
+ * @param manifest empty where there is none that can be read, or where a layout file was read by itself
+ * @param reports one for each of its files, still open for findings that only show beside other packs
+ * @param unopened what was found before any file was read
+ */
+record ReadPack(
+        Optional<Located<Pack>> manifest,
+        List<Located<Layout>> layouts,
+        List<Located<FailureMode>> modes,
+        List<Located<Word>> words,
+        List<Phrase> phrases,
+        List<Report> reports,
+        List<Finding> unopened) {
+
+    boolean isSound() {
+        return findings().stream().noneMatch(finding -> finding.grade() == Finding.Grade.BROKEN);
+    }
+
+    /** By file and line; of one line, in the order found. */
+    List<Finding> findings() {
+        Stream<Finding> inFiles = reports.stream().flatMap(report -> report.findings().stream());
+        return Stream.concat(unopened.stream(), inFiles)
+                .sorted(Comparator.comparing(Finding::file).thenComparing(Finding::line))
+                .toList();
+    }
+}

@@ -1,0 +1,45 @@
+package org.layshaft.kb.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.layshaft.kb.json.Document;
+import org.layshaft.kb.json.Item;
+import org.layshaft.kb.json.Report;
+import org.layshaft.kb.reading.Word.Group;
+import org.layshaft.kb.words.Phrase;
+import org.layshaft.kb.words.Term;
+
+/** Reads files of words and of phrases. */
+public final class WordsReading {
+    private WordsReading() {}
+
+    public static List<Located<Word>> words(Document document, Report report) {
+        List<Located<Word>> words = new ArrayList<>();
+        for (Group group : Group.values()) {
+            document.item().get(group.name().toLowerCase(Locale.ROOT)).entries().forEach((key, item) -> {
+                Word word = new Word(group, key, term(group, key, item));
+                words.add(new Located<>(word, document.file(), item.pointer(), report));
+            });
+        }
+        return words;
+    }
+
+    public static List<Phrase> phrases(Document document) {
+        return document.item().get("phrases").items().stream()
+                .filter(item -> item.get("intent").text().isPresent())
+                .map(item -> new Phrase(
+                        item.get("intent").text().orElseThrow(),
+                        item.get("patterns").texts(),
+                        item.get("examples").texts()))
+                .toList();
+    }
+
+    private static Term term(Group group, String key, Item item) {
+        String byDefault = group == Group.TERMS ? key : key.replace('-', ' ');
+        return new Term(
+                item.get("name").text().orElse(byDefault),
+                item.get("also").texts(),
+                item.get("means").text().orElse(""));
+    }
+}

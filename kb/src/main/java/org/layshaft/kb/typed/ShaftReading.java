@@ -1,0 +1,86 @@
+package org.layshaft.kb.typed;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.layshaft.kb.json.Item;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Side;
+
+/** Reads a shaft and what sits along it. */
+final class ShaftReading {
+    private ShaftReading() {}
+
+    static TypedShaft of(String id, Item shaft, GearReading gears) {
+        boolean held = shaft.get("held").truth().orElse(false);
+        List<TypedItem> along = shaft.get("along").items().stream()
+                .flatMap(item -> item(item, held, gears).stream())
+                .toList();
+        return new TypedShaft(shaft.pointer(), id, LayoutReading.naming(shaft), held, along);
+    }
+
+    private static Optional<TypedItem> item(Item item, boolean held, GearReading gears) {
+        Optional<String> gear = item.get("gear").text();
+        Optional<String> sliding = item.get("sliding").text();
+        Optional<String> sleeve = item.get("sleeve").text();
+        if (gear.isPresent()) {
+            boolean free = item.get("free").truth().orElse(held);
+            return Optional.of(gears.gear(item, gear.get(), free ? Seat.FREE : Seat.FIXED));
+        }
+        if (sliding.isPresent()) {
+            return Optional.of(gears.gear(item, sliding.get(), Seat.SLIDING));
+        }
+        if (sleeve.isPresent()) {
+            return Optional.of(sleeve(item, sleeve.get(), gears));
+        }
+        return item.get("bearing").text().map(id -> bearing(item, id));
+    }
+
+    private static TypedSleeve sleeve(Item item, String base, GearReading gears) {
+        Item rim = item.get("rim");
+        Optional<TypedGear> rimGear = rim.get("gear").text().map(id -> gears.gear(rim, id, Seat.RIM));
+        return new TypedSleeve(
+                item.pointer(), base, LayoutReading.naming(item), rimGear, sides(item), rings(item.get("rings")));
+    }
+
+    static Map<Side, TypedSide> sides(Item item) {
+        Map<Side, TypedSide> sides = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            side(item.get(side.word())).ifPresent(typed -> sides.put(side, typed));
+        }
+        return sides;
+    }
+
+    private static Optional<TypedSide> side(Item item) {
+        if (item.isNull() || item.truth().isPresent()) {
+            return Optional.of(new TypedSide.Nothing(item.pointer()));
+        }
+        if (item.isObject()) {
+            return Optional.of(new TypedSide.Meshes(item.pointer(), GearReading.references(item.get("meshes"))));
+        }
+        return item.text().map(gear -> new TypedSide.Couples(new Reference(gear, item.pointer())));
+    }
+
+    private static Set<Side> rings(Item item) {
+        String rings = item.text().orElse("both");
+        Set<Side> sides = EnumSet.noneOf(Side.class);
+        for (Side side : Side.values()) {
+            if (rings.equals("both") || rings.equals(side.word())) {
+                sides.add(side);
+            }
+        }
+        return sides;
+    }
+
+    private static TypedBearing bearing(Item item, String id) {
+        Item in = item.get("in");
+        return new TypedBearing(
+                item.pointer(),
+                id,
+                LayoutReading.naming(item),
+                in.text().map(shaft -> new Reference(shaft, in.pointer())));
+    }
+}

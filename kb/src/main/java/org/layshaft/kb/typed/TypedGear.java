@@ -1,0 +1,48 @@
+package org.layshaft.kb.typed;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Side;
+
+/**
+ * A gear as typed, the layout's own module and helix angle filled in.
+ *
+ * @param teeth empty where they are missing or no whole number
+ * @param meshes what it is always in mesh with, as far as typed at this gear
+ * @param sides for a sliding gear, what it engages on each side
+ */
+public record TypedGear(
+        String pointer,
+        String id,
+        Naming naming,
+        Seat seat,
+        OptionalInt teeth,
+        OptionalDouble moduleMm,
+        double helixDeg,
+        List<Reference> meshes,
+        Map<Side, TypedSide> sides)
+        implements TypedItem, TypedMember {
+    public TypedGear {
+        meshes = List.copyOf(meshes);
+        sides = Map.copyOf(sides);
+    }
+
+    @Override
+    public String base() {
+        return id;
+    }
+
+    @Override
+    public boolean hasTeethToMesh() {
+        return true;
+    }
+
+    /** The gear whose teeth come into mesh when it is slid: itself. */
+    @Override
+    public String meshingGear() {
+        return id;
+    }
+}

@@ -1,0 +1,11 @@
+package org.layshaft.kb.typed;
+
+/** Something typed along a shaft. */
+public sealed interface TypedItem permits TypedGear, TypedSleeve, TypedBearing {
+    String pointer();
+
+    /** The id of the part, for a sleeve with its suffix. */
+    String id();
+
+    Naming naming();
+}

@@ -1,0 +1,71 @@
+package org.layshaft.kb.typed;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A whole layout as typed, defaults filled in where the format gives any.
+ *
+ * @param input the shaft that the clutch drives
+ * @param output the shaft that the drive leaves by, where there is no differential
+ * @param names names for parts by id, typed apart from the part
+ */
+public record TypedLayout(
+        Reference id,
+        String name,
+        String summary,
+        Reference input,
+        Reference output,
+        List<TypedShaft> shafts,
+        Optional<TypedDifferential> differential,
+        TypedSelector selector,
+        Optional<TypedClutch> clutch,
+        Map<String, BigDecimal> printed,
+        Map<Reference, Naming> names) {
+    public TypedLayout {
+        shafts = List.copyOf(shafts);
+        printed = Collections.unmodifiableMap(new LinkedHashMap<>(printed));
+        names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
+    }
+
+    /** Every gear: along the shafts, on the outside of sleeves, and the ring gear. */
+    public Stream<TypedGear> gears() {
+        Stream<TypedGear> along =
+                shafts.stream().flatMap(shaft -> shaft.along().stream()).flatMap(TypedLayout::gearsOf);
+        return Stream.concat(along, differential.map(TypedDifferential::ringGear).stream());
+    }
+
+    public Optional<TypedGear> gear(String id) {
+        return gears().filter(gear -> gear.id().equals(id)).findFirst();
+    }
+
+    public Optional<TypedShaft> shaft(String id) {
+        return shafts.stream().filter(shaft -> shaft.id().equals(id)).findFirst();
+    }
+
+    /** Sleeves and sliding gears, in the order of the file. */
+    public List<TypedMember> members() {
+        return MembersOnShafts.of(shafts);
+    }
+
+    /** The shaft that an item stands on; the rim of a sleeve stands on the sleeve's. Empty for a ring gear. */
+    public Optional<TypedShaft> shaftOf(String item) {
+        return shafts.stream()
+                .filter(shaft -> shaft.along().stream()
+                        .anyMatch(along -> along.id().equals(item)
+                                || gearsOf(along).anyMatch(gear -> gear.id().equals(item))))
+                .findFirst();
+    }
+
+    private static Stream<TypedGear> gearsOf(TypedItem item) {
+        if (item instanceof TypedGear gear) {
+            return Stream.of(gear);
+        }
+        return item instanceof TypedSleeve sleeve ? sleeve.rim().stream() : Stream.empty();
+    }
+}

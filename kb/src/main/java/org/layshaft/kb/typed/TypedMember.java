@@ -1,0 +1,24 @@
+package org.layshaft.kb.typed;
+
+import java.util.Map;
+import org.layshaft.kb.layout.Side;
+
+/** A sleeve or a sliding gear: what a fork moves. */
+public sealed interface TypedMember permits TypedGear, TypedSleeve {
+    String pointer();
+
+    /** The id of the part. */
+    String id();
+
+    /** The name that rails use for it. */
+    String base();
+
+    /** What was typed for each side; a side of which nothing was typed is absent. */
+    Map<Side, TypedSide> sides();
+
+    /** Whether it has teeth that can come into mesh. */
+    boolean hasTeethToMesh();
+
+    /** The id of the gear whose teeth come into mesh; its own id where it has none. */
+    String meshingGear();
+}

@@ -1,0 +1,26 @@
+package org.layshaft.kb.typed;
+
+import java.util.List;
+
+/** What was typed for one side of a sleeve or sliding gear. */
+public sealed interface TypedSide {
+    String pointer();
+
+    /** It ties this gear. */
+    record Couples(Reference gear) implements TypedSide {
+        @Override
+        public String pointer() {
+            return gear.pointer();
+        }
+    }
+
+    /** It comes into mesh with these gears. */
+    record Meshes(String pointer, List<Reference> gears) implements TypedSide {
+        public Meshes {
+            gears = List.copyOf(gears);
+        }
+    }
+
+    /** It engages nothing, and that is meant. */
+    record Nothing(String pointer) implements TypedSide {}
+}
