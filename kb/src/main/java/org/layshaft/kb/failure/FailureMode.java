@@ -56,8 +56,7 @@ public record FailureMode(
     }
 
     public boolean canBefall(Part part) {
-        return part.kind() == befalls
-                && (seat.isEmpty() || part instanceof Gear gear && gear.seat() == seat.get());
+        return part.kind() == befalls && (seat.isEmpty() || part instanceof Gear gear && gear.seat() == seat.get());
     }
 
     /** The name and every other word for it. */

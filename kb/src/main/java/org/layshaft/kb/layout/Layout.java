@@ -67,11 +67,15 @@ public record Layout(
         return members.stream()
                 .filter(member -> member.part().equals(part))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("%s has no fork that moves '%s'".formatted(name, part)));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("%s has no fork that moves '%s'".formatted(name, part)));
     }
 
     public Fork forkOf(String member) {
-        return all(Fork.class).filter(fork -> fork.member().equals(member)).findFirst().orElseThrow();
+        return all(Fork.class)
+                .filter(fork -> fork.member().equals(member))
+                .findFirst()
+                .orElseThrow();
     }
 
     public Optional<Differential> differential() {
