@@ -5,7 +5,8 @@ import java.math.BigInteger;
 import java.math.MathContext;
 
 /**
- * An exact number: a reduced fraction with a positive denominator, so that equal values are equal records.
+ * An exact number: a reduced fraction with a positive denominator, so that equal values are equal records. Numbers of
+ * any size; those that fit into 31 bits, as nearly all do here, are reckoned in long arithmetic. Immutable.
  *
  * @param numerator carries the sign
  * @param denominator at least 1, with no factor in common with the numerator
@@ -14,17 +15,20 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     public static final Fraction ZERO = of(0);
     public static final Fraction ONE = of(1);
 
+    /** Products of two such numbers, and sums of two such products, fit into a long. */
+    private static final int SHORT_BITS = 31;
+
+    /** Reduces; throws {@link ArithmeticException} for a denominator of zero. */
     public Fraction {
         if (denominator.signum() == 0) {
             throw new ArithmeticException("The denominator of %s/0 must not be zero.".formatted(numerator));
         }
-        BigInteger common = numerator.gcd(denominator);
-        if (denominator.signum() < 0) {
-            common = common.negate();
-        }
-        if (!common.equals(BigInteger.ONE)) {
-            numerator = numerator.divide(common);
-            denominator = denominator.divide(common);
+        if (!denominator.equals(BigInteger.ONE)) {
+            BigInteger common = commonFactor(numerator, denominator);
+            if (!common.equals(BigInteger.ONE)) {
+                numerator = numerator.divide(common);
+                denominator = denominator.divide(common);
+            }
         }
     }
 
@@ -37,6 +41,18 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     }
 
     public Fraction plus(Fraction other) {
+        if (isZero()) {
+            return other;
+        }
+        if (other.isZero()) {
+            return this;
+        }
+        if (isShort() && other.isShort()) {
+            return of(
+                    numerator.longValue() * other.denominator.longValue()
+                            + other.numerator.longValue() * denominator.longValue(),
+                    denominator.longValue() * other.denominator.longValue());
+        }
         return new Fraction(
                 numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
                 denominator.multiply(other.denominator));
@@ -47,6 +63,17 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     }
 
     public Fraction times(Fraction other) {
+        if (isOne()) {
+            return other;
+        }
+        if (other.isOne()) {
+            return this;
+        }
+        if (isShort() && other.isShort()) {
+            return of(
+                    numerator.longValue() * other.numerator.longValue(),
+                    denominator.longValue() * other.denominator.longValue());
+        }
         return new Fraction(numerator.multiply(other.numerator), denominator.multiply(other.denominator));
     }
 
@@ -92,5 +119,33 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     @Override
     public String toString() {
         return denominator.equals(BigInteger.ONE) ? numerator.toString() : numerator + "/" + denominator;
+    }
+
+    private boolean isOne() {
+        return numerator.equals(BigInteger.ONE) && denominator.equals(BigInteger.ONE);
+    }
+
+    private boolean isShort() {
+        return numerator.bitLength() <= SHORT_BITS && denominator.bitLength() <= SHORT_BITS;
+    }
+
+    /** The greatest common factor, with the sign of the denominator. */
+    private static BigInteger commonFactor(BigInteger numerator, BigInteger denominator) {
+        if (numerator.bitLength() < Long.SIZE - 1 && denominator.bitLength() < Long.SIZE - 1) {
+            return BigInteger.valueOf(commonFactor(numerator.longValue(), denominator.longValue()));
+        }
+        BigInteger common = numerator.gcd(denominator);
+        return denominator.signum() < 0 ? common.negate() : common;
+    }
+
+    private static long commonFactor(long numerator, long denominator) {
+        long common = Math.abs(denominator);
+        long rest = Math.abs(numerator);
+        while (rest != 0) {
+            long next = common % rest;
+            common = rest;
+            rest = next;
+        }
+        return denominator < 0 ? -common : common;
     }
 }

@@ -16,6 +16,9 @@ public record Equation(Map<String, Long> coefficients) {
 
     /** Both bodies turn as one. */
     static Equation sameSpeed(String one, String other) {
-        return new Equation(Map.of(one, 1L, other, -1L));
+        Map<String, Long> coefficients = new LinkedHashMap<>();
+        coefficients.put(one, 1L);
+        coefficients.put(other, -1L);
+        return new Equation(coefficients);
     }
 }

@@ -1,0 +1,73 @@
+package org.layshaft.engine.train;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.layshaft.engine.exact.Fraction;
+
+/** What becomes of a torque of 1 on the input of a train, without losses. */
+public sealed interface Balance {
+
+    /** The torques; empty where none reach the outputs. */
+    default Optional<Torques> torques() {
+        return Optional.empty();
+    }
+
+    /**
+     * It reaches the outputs.
+     *
+     * @param forces by connection id, the multiplier of its equation: torque for each tooth of a mesh, plain torque for
+     *     whatever ties at equal speed; zero where nothing is carried
+     * @param loads by body id of the output, the torque that it gives to its load
+     * @param shareIsAssumed whether paths lie in parallel, so that equal speeds alone do not say how they share. Then the
+     *     forces are those with the least sum of squares: branches that are alike carry alike, and nothing is carried
+     *     round in circles. How unlike branches share depends on their stiffness, which a layout does not tell
+     */
+    record Torques(Map<String, Fraction> forces, Map<String, Fraction> loads, boolean shareIsAssumed)
+            implements Balance {
+        public Torques {
+            forces = Collections.unmodifiableMap(new LinkedHashMap<>(forces));
+            loads = Collections.unmodifiableMap(new LinkedHashMap<>(loads));
+        }
+
+        @Override
+        public Optional<Torques> torques() {
+            return Optional.of(this);
+        }
+
+        /** Torque on all loads together. */
+        public Fraction output() {
+            return loads.values().stream().reduce(Fraction.ZERO, Fraction::plus);
+        }
+
+        /** Torque that the connection puts on each body it ties, by body id. */
+        public Map<String, Fraction> on(Connection connection) {
+            Map<String, Fraction> torques = new LinkedHashMap<>();
+            connection
+                    .equation()
+                    .coefficients()
+                    .forEach((body, coefficient) ->
+                            torques.put(body, forces.get(connection.id()).times(Fraction.of(coefficient))));
+            return torques;
+        }
+
+        public boolean carries(Connection connection) {
+            return !forces.get(connection.id()).isZero();
+        }
+    }
+
+    /**
+     * There is nothing to push against.
+     *
+     * @param motion speeds by body id that every connection allows: the input turns once and the load does not move
+     */
+    record Slips(Map<String, Fraction> motion) implements Balance {
+        public Slips {
+            motion = Collections.unmodifiableMap(new LinkedHashMap<>(motion));
+        }
+    }
+
+    /** The input cannot turn: whatever torque stands on it stays in the box. */
+    record Held() implements Balance {}
+}

@@ -1,0 +1,63 @@
+package org.layshaft.engine.train;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Side;
+
+/** A train put together by hand, body by body. */
+public final class TrainSketch {
+    private final Set<String> bodies = new LinkedHashSet<>();
+    private final List<Connection> connections = new ArrayList<>();
+
+    public TrainSketch mesh(String first, int firstTeeth, String second, int secondTeeth) {
+        return add(new Connection.Meshing(new Mesh(first, second), firstTeeth, secondTeeth));
+    }
+
+    /** Gears fixed on a shaft. */
+    public TrainSketch on(String shaft, String... gears) {
+        for (String gear : gears) {
+            add(new Connection.Seated(gear, shaft, gear));
+        }
+        return this;
+    }
+
+    /** A sleeve, its hub fixed on a shaft. */
+    public TrainSketch sleeve(String sleeve, String shaft) {
+        return add(new Connection.Seated(sleeve, shaft, sleeve + "-hub"));
+    }
+
+    public TrainSketch coupled(String sleeve, Side side, String gear) {
+        return add(new Connection.Coupled(sleeve, side, gear, gear + "-clutching-teeth"));
+    }
+
+    public TrainSketch seized(String gear, String shaft) {
+        return add(new Connection.Seized(gear, shaft));
+    }
+
+    public TrainSketch split(String differential, String left, String right) {
+        return add(new Connection.Split(differential, left, right));
+    }
+
+    public TrainSketch joined(String halfShaft, String wheel) {
+        return add(new Connection.Joined(halfShaft, wheel));
+    }
+
+    public TrainSketch straightAhead(String left, String right) {
+        return add(new Connection.StraightAhead(left, right));
+    }
+
+    public Train from(String input, String... outputs) {
+        bodies.add(input);
+        bodies.addAll(List.of(outputs));
+        return new Train(List.copyOf(bodies), connections, input, List.of(outputs));
+    }
+
+    private TrainSketch add(Connection connection) {
+        connections.add(connection);
+        bodies.addAll(connection.equation().coefficients().keySet());
+        return this;
+    }
+}
