@@ -17,8 +17,7 @@ import org.layshaft.engine.exact.Fraction;
  * @param carrying ids of the parts that carry power from input to output
  * @param ratio input turns for one turn of the output, negative for the other sense; empty unless it drives
  */
-public record Motion(
-        Outcome outcome, Map<String, Fraction> speeds, Set<String> carrying, Optional<Fraction> ratio) {
+public record Motion(Outcome outcome, Map<String, Fraction> speeds, Set<String> carrying, Optional<Fraction> ratio) {
     /** What input and output do in a stance. */
     public enum Outcome {
         /** The output follows the input at a fixed ratio. */

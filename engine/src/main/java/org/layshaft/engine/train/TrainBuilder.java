@@ -58,7 +58,9 @@ public final class TrainBuilder {
 
     /** What a member ties when it stands to a side; nothing where that side engages nothing. */
     public List<Connection> engagedBy(ShiftMember member, Side side) {
-        return member.at(side).map(engagement -> engaged(member, side, engagement)).orElse(List.of());
+        return member.at(side)
+                .map(engagement -> engaged(member, side, engagement))
+                .orElse(List.of());
     }
 
     private List<Connection> engaged(ShiftMember member, Side side, Engagement engagement) {
@@ -76,7 +78,9 @@ public final class TrainBuilder {
 
     private Connection meshing(Mesh mesh) {
         return new Connection.Meshing(
-                mesh, layout.gear(mesh.first()).teeth(), layout.gear(mesh.second()).teeth());
+                mesh,
+                layout.gear(mesh.first()).teeth(),
+                layout.gear(mesh.second()).teeth());
     }
 
     private Stream<Connection> seat(Gear gear) {

@@ -41,13 +41,17 @@ public final class FaultWords {
 
     private List<String> details(Fault fault) {
         List<String> details = new ArrayList<>();
-        fault.told().forEach((told, value) -> details.add(
-                switch (told) {
-                    case "side" -> "toward the %s%s".formatted(value, gears(fault.part(), value));
-                    case "at" -> value.equals("neutral") ? "in neutral" : "to the %s%s".formatted(value, gears(fault.part(), value));
-                    case "place" -> between(fault.part(), value);
-                    default -> value;
-                }));
+        fault.told()
+                .forEach((told, value) -> details.add(
+                        switch (told) {
+                            case "side" -> "toward the %s%s".formatted(value, gears(fault.part(), value));
+                            case "at" ->
+                                value.equals("neutral")
+                                        ? "in neutral"
+                                        : "to the %s%s".formatted(value, gears(fault.part(), value));
+                            case "place" -> between(fault.part(), value);
+                            default -> value;
+                        }));
         return details;
     }
 

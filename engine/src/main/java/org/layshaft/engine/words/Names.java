@@ -15,8 +15,8 @@ import org.layshaft.kb.words.Words;
 
 /** What parts, gears, notices and conditions are called in sentences about one layout. */
 public final class Names {
-    private static final Pattern NAMED_BY_RANK = Pattern.compile(
-            "(first|second|third|fourth|fifth|sixth|seventh|eighth|top|reverse|[0-9]).* gear");
+    private static final Pattern NAMED_BY_RANK =
+            Pattern.compile("(first|second|third|fourth|fifth|sixth|seventh|eighth|top|reverse|[0-9]).* gear");
     private static final Map<String, String> ENDINGS = Map.of("1", "st", "2", "nd", "3", "rd");
 
     private final Layout layout;
@@ -31,7 +31,9 @@ public final class Names {
     public String of(String body) {
         String shaft = ShaftPiece.shaftOf(body);
         return ShaftPiece.prefixOf(body)
-                + Optional.ofNullable(layout.parts().get(shaft)).map(Part::name).orElseGet(() -> shaft.replace('-', ' '));
+                + Optional.ofNullable(layout.parts().get(shaft))
+                        .map(Part::name)
+                        .orElseGet(() -> shaft.replace('-', ' '));
     }
 
     /** A body or part with the article it takes: {@code the 3-4 fork}, {@code third gear}. */
@@ -78,14 +80,19 @@ public final class Names {
         return name(words.notices(), id);
     }
 
-    /** When it is noticed: {@code pulling in 3rd}, {@code shifting into 3rd}, {@code in neutral with the pedal up}. */
-    public String condition(String id, String at) {
+    /** What is noticed and when: {@code pulling in 3rd: jumps out of gear}. */
+    public String noticed(String notice, String condition, String at) {
+        return "%s: %s".formatted(condition(condition, at), notice(notice));
+    }
+
+    /** When something is noticed: {@code pulling in 3rd}, {@code shifting into 3rd}, {@code in neutral, pedal up}. */
+    private String condition(String id, String at) {
         String condition = name(words.conditions(), id);
         if (at.equals("neutral")) {
             return condition;
         }
-        return id.equals("shifting-into")
-                ? "%s %s".formatted(condition, gear(at))
+        return condition.contains("the gear")
+                ? condition.replace("the gear", gear(at))
                 : "%s in %s".formatted(condition, gear(at));
     }
 

@@ -1,0 +1,2 @@
+/** The engine's front door. */
+package org.layshaft.engine;

@@ -1,0 +1,129 @@
+package org.layshaft.engine.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Conflict;
+import org.layshaft.engine.api.Reason;
+import org.layshaft.engine.rules.Explainer;
+import org.layshaft.engine.rules.fact.Drive;
+import org.layshaft.engine.rules.fact.Fact;
+import org.layshaft.engine.rules.fact.Mechanism;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.Layout;
+
+/**
+ * Every two gears on different rails: what both at once would do, and what keeps them from it.
+ *
+ * <p>While the interlock keeps two rails apart, a fault elsewhere changes nothing about the pair, so it is told as in
+ * the sound box; only pairs that nothing keeps apart are worked out anew.
+ */
+final class Conflicts {
+    private final Layout layout;
+    private final SoundBox sound;
+    private final Names names;
+
+    Conflicts(Layout layout, SoundBox sound, Names names) {
+        this.layout = layout;
+        this.sound = sound;
+        this.names = names;
+    }
+
+    /** All pairs when nothing is wrong. */
+    List<Conflict> whenSound() {
+        return told(pairs(sound.box()), FaultFacts.none(layout));
+    }
+
+    /**
+     * All pairs after some faults.
+     *
+     * @param run the run with these faults, in which it was concluded which rails are still kept apart
+     */
+    List<Conflict> after(FaultFacts faults, Run run) {
+        List<Mechanism.Pair> all = pairs(sound.box());
+        List<Mechanism.Pair> free =
+                all.stream().filter(pair -> keptApart(run, pair).isEmpty()).toList();
+        Map<List<String>, Conflict> anew = (free.isEmpty() ? List.<Conflict>of() : told(free, faults))
+                .stream().collect(Collectors.toMap(Conflict::gears, Function.identity()));
+        return sound.conflicts(names).stream()
+                .map(conflict -> anew.getOrDefault(conflict.gears(), conflict))
+                .toList();
+    }
+
+    private List<Conflict> told(List<Mechanism.Pair> pairs, FaultFacts faults) {
+        Map<String, Selection> byGear =
+                sound.selections().stream().collect(Collectors.toMap(Selection::at, Function.identity()));
+        List<Selection> both = pairs.stream()
+                .flatMap(pair -> Stream.of(pair.oneGear(), pair.otherGear())
+                        .map(byGear::get)
+                        .map(gear -> new Selection(pair.at(), gear.rail(), gear.side())))
+                .toList();
+        List<Fact> facts = new ArrayList<>(sound.facts());
+        facts.addAll(pairs);
+        Run run = Run.of(layout, faults, both, facts);
+        pairs.forEach(pair -> Agreement.require(run, pair.at()));
+        return pairs.stream().map(pair -> conflict(run, pair)).toList();
+    }
+
+    private Conflict conflict(Run run, Mechanism.Pair pair) {
+        Explainer explainer = new Explainer(run.derivation(), names);
+        Optional<Mechanism.CanMeet> canMeet = run.derivation()
+                .find(Mechanism.CanMeet.class, meets -> meets.at().equals(pair.at()));
+        Optional<Mechanism.KeptApart> keptApart = keptApart(run, pair);
+        List<Reason> because = Stream.of(
+                        canMeet.stream(),
+                        keptApart.stream(),
+                        run.derivation()
+                                .all(Drive.Contradiction.class)
+                                .filter(contradiction -> contradiction.at().equals(pair.at())))
+                .flatMap(facts -> facts)
+                .map(explainer::why)
+                .toList();
+        return new Conflict(
+                List.of(pair.oneGear(), pair.otherGear()),
+                run.motion(pair.at()).outcome(),
+                keptApart.map(kept -> pieces(run, kept)).orElse(List.of()),
+                canMeet.isPresent(),
+                because);
+    }
+
+    private static Optional<Mechanism.KeptApart> keptApart(Run run, Mechanism.Pair pair) {
+        return run.derivation()
+                .find(
+                        Mechanism.KeptApart.class,
+                        kept -> kept.oneRail().equals(pair.oneRail())
+                                && kept.otherRail().equals(pair.otherRail()));
+    }
+
+    private static List<String> pieces(Run run, Mechanism.KeptApart kept) {
+        return run.derivation().stepOf(kept).stream()
+                .flatMap(step -> step.premises().stream())
+                .filter(Mechanism.Between.class::isInstance)
+                .flatMap(between -> ((Mechanism.Between) between).pieces().stream())
+                .toList();
+    }
+
+    /** Every two gears on different rails, named in the order of the rails across the box. */
+    private static List<Mechanism.Pair> pairs(Box box) {
+        List<String> rails = box.layout().gate().planes();
+        return LayoutFacts.pairs(box.gears().size())
+                .map(pair -> List.of(box.gears().get(pair[0]), box.gears().get(pair[1])))
+                .filter(pair -> !pair.get(0).rail().equals(pair.get(1).rail()))
+                .map(pair -> rails.indexOf(pair.get(0).rail())
+                                < rails.indexOf(pair.get(1).rail())
+                        ? pair
+                        : List.of(pair.get(1), pair.get(0)))
+                .map(pair -> new Mechanism.Pair(
+                        pair.get(0).name() + "+" + pair.get(1).name(),
+                        pair.get(0).name(),
+                        pair.get(1).name(),
+                        pair.get(0).rail(),
+                        pair.get(1).rail()))
+                .toList();
+    }
+}

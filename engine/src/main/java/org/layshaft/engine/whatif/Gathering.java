@@ -1,0 +1,124 @@
+package org.layshaft.engine.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Conflict;
+import org.layshaft.engine.api.GearVerdict;
+import org.layshaft.engine.api.NeutralVerdict;
+import org.layshaft.engine.api.Notice;
+import org.layshaft.engine.api.PathStep;
+import org.layshaft.engine.api.Possibility;
+import org.layshaft.engine.api.Reason;
+import org.layshaft.engine.api.Verdict;
+import org.layshaft.engine.words.Names;
+
+/** Gathers the possibilities into one answer: what holds in all of them, and what depends on which of them is so. */
+final class Gathering {
+    private final List<World> worlds;
+
+    Gathering(List<World> worlds) {
+        this.worlds = worlds;
+    }
+
+    GearVerdict gear(Box.DerivedGear gear) {
+        List<Possibility> possibilities =
+                worlds.stream().map(world -> world.possibility(gear.name())).toList();
+        World first = worlds.get(0);
+        return new GearVerdict(
+                gear.name(),
+                verdict(possibilities),
+                gear.direction(),
+                gear.ratio(),
+                commonPath(gear.name()),
+                notices(possibilities),
+                because(Names.gearName(gear.name()), possibilities),
+                possibilities,
+                first.run().stance(gear.name()),
+                first.run().motion(gear.name()));
+    }
+
+    NeutralVerdict neutral() {
+        List<Possibility> possibilities = worlds.stream().map(World::neutral).toList();
+        World first = worlds.get(0);
+        return new NeutralVerdict(
+                verdict(possibilities),
+                notices(possibilities),
+                because(Run.NEUTRAL, possibilities),
+                possibilities,
+                first.run().stance(Run.NEUTRAL),
+                first.run().motion(Run.NEUTRAL));
+    }
+
+    /** Pairs that can meet in any possibility can meet: that is what a person must reckon with. */
+    List<Conflict> conflicts() {
+        List<List<Conflict>> byWorld = worlds.stream().map(World::conflicts).toList();
+        List<Conflict> gathered = new ArrayList<>();
+        for (int i = 0; i < byWorld.get(0).size(); i++) {
+            int pair = i;
+            Stream<Conflict> ways = byWorld.stream().map(conflicts -> conflicts.get(pair));
+            gathered.add(ways.filter(Conflict::canMeet)
+                    .findFirst()
+                    .orElse(byWorld.get(0).get(pair)));
+        }
+        return gathered;
+    }
+
+    private static Verdict verdict(List<Possibility> possibilities) {
+        List<Verdict> verdicts =
+                possibilities.stream().map(Possibility::verdict).distinct().toList();
+        return verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNCERTAIN;
+    }
+
+    private List<PathStep> commonPath(String gear) {
+        List<List<PathStep>> paths =
+                worlds.stream().map(world -> world.path(gear)).distinct().toList();
+        return paths.size() == 1 ? paths.get(0) : List.of();
+    }
+
+    /** Those noticed in every possibility as they are; the others as what may be noticed. */
+    private static List<Notice> notices(List<Possibility> possibilities) {
+        List<Notice> gathered = new ArrayList<>();
+        possibilities.stream()
+                .flatMap(possibility -> possibility.notices().stream())
+                .forEach(notice -> {
+                    boolean known = gathered.stream().anyMatch(other -> isSame(other, notice));
+                    if (!known) {
+                        boolean inAll = possibilities.stream()
+                                .allMatch(possibility ->
+                                        possibility.notices().stream().anyMatch(other -> isSame(other, notice)));
+                        gathered.add(inAll ? notice : maybe(notice));
+                    }
+                });
+        return gathered;
+    }
+
+    private static boolean isSame(Notice one, Notice other) {
+        return one.notice().equals(other.notice()) && one.condition().equals(other.condition());
+    }
+
+    private static Notice maybe(Notice notice) {
+        String says = notice.says().replaceFirst(": ", ", maybe: ");
+        return new Notice(notice.notice(), notice.condition(), says, false, notice.because());
+    }
+
+    private static List<Reason> because(String gear, List<Possibility> possibilities) {
+        List<List<Reason>> ways =
+                possibilities.stream().map(Possibility::because).distinct().toList();
+        if (ways.size() == 1) {
+            return ways.get(0);
+        }
+        Function<Possibility, Reason> way = possibility -> new Reason(
+                "",
+                "if %s: %s".formatted(possibility.says(), possibility.verdict().says()),
+                possibility.because());
+        boolean depends = verdict(possibilities) == Verdict.UNCERTAIN;
+        String says = depends
+                ? "what becomes of %s depends on what is not known of the fault".formatted(gear)
+                : "%s: so in every possibility".formatted(gear);
+        return List.of(new Reason(
+                "verdict/depends", says, possibilities.stream().map(way).toList()));
+    }
+}

@@ -1,0 +1,2 @@
+/** What follows from faults: possibilities, facts for the rules, verdicts gathered, and checked by the equations. */
+package org.layshaft.engine.whatif;
