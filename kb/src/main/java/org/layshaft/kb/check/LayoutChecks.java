@@ -5,9 +5,26 @@ import org.layshaft.kb.json.Report;
 import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.TypedLayout;
 
-/** Runs every check on a layout. */
+/** Runs every check on a layout. Stateless and thread-safe, as each check is. */
 public final class LayoutChecks {
-    private static final List<LayoutCheck> ALL = List.of();
+    static final List<LayoutCheck> ALL = List.of(
+            new CentreDistances(),
+            new DanglingIds(),
+            new EmptyShafts(),
+            new FreeGearsNeverTied(),
+            new GatePlanes(),
+            new GearsWithoutMesh(),
+            new IdleMembers(),
+            new InputAndOutput(),
+            new MembersOnRails(),
+            new MeshesInLine(),
+            new PilotBearings(),
+            new RepeatedIds(),
+            new RepeatedMeshes(),
+            new SidesOutOfReach(),
+            new SidesWithoutTeeth(),
+            new UnlikeTeeth(),
+            new Unreachable());
 
     private LayoutChecks() {}
 

@@ -26,7 +26,14 @@ final class FileCollector {
     }
 
     PackFiles collect(String from, Path root) {
-        take(FileKind.MANIFEST, root.resolve(MANIFEST), shownRoot + MANIFEST);
+        if (Files.exists(root.resolve(MANIFEST))) {
+            take(FileKind.MANIFEST, root.resolve(MANIFEST), shownRoot + MANIFEST);
+        } else {
+            tell(
+                    shownRoot + MANIFEST,
+                    "The pack has no %s.".formatted(MANIFEST),
+                    "Add one that says format, id, version and title.");
+        }
         for (FileKind kind : FileKind.inFolders()) {
             Path folder = root.resolve(kind.folder());
             if (Files.isDirectory(folder)) {
@@ -49,10 +56,7 @@ final class FileCollector {
         try (InputStream in = Files.newInputStream(file)) {
             files.add(new PackFile(kind, shown, in.readNBytes(DocumentReader.LARGEST_BYTES + 1)));
         } catch (IOException | RuntimeException unreadable) {
-            Report report = Report.on(shown);
-            report.broken(
-                    "", "The file cannot be opened.", plainName(file), "Look whether it is there and may be read.");
-            findings.addAll(report.findings());
+            tell(shown, "The file cannot be opened.", "Look whether it is there and may be read.");
         }
     }
 
@@ -101,12 +105,16 @@ final class FileCollector {
         try (DirectoryStream<Path> children = Files.newDirectoryStream(folder)) {
             children.forEach(sorted::add);
         } catch (IOException | RuntimeException unreadable) {
-            Report report = Report.on(shown);
-            report.broken("", "The folder cannot be listed.", shown, "Look whether it may be read.");
-            findings.addAll(report.findings());
+            tell(shown, "The folder cannot be listed.", "Look whether it may be read.");
         }
         sorted.sort(Comparator.comparing(FileCollector::plainName));
         return sorted;
+    }
+
+    private void tell(String shown, String what, String advice) {
+        Report report = Report.on(shown);
+        report.broken("", what, shown, advice);
+        findings.addAll(report.findings());
     }
 
     /** Folders inside a jar end in a slash. */

@@ -23,6 +23,9 @@ import org.layshaft.kb.words.Phrase;
 
 /** Reads the files of one pack. Not thread-safe. */
 final class PackReading {
+    /** Beyond this a layout is not checked: the checks compare each with each. */
+    private static final int MOST_IN_A_LAYOUT = 1_000;
+
     private final String from;
     private final List<Located<Layout>> layouts = new ArrayList<>();
     private final List<Located<FailureMode>> modes = new ArrayList<>();
@@ -60,7 +63,7 @@ final class PackReading {
     private void take(FileKind kind, Document document, Report report) {
         switch (kind) {
             case MANIFEST -> manifest = Optional.of(manifest(document, report));
-            case LAYOUT -> layouts.add(layout(document, report));
+            case LAYOUT -> layout(document, report).ifPresent(layouts::add);
             case FAILURE_MODES -> modes.addAll(FailureModesReading.of(document, report));
             case WORDS -> words.addAll(WordsReading.words(document, report));
             case PHRASES -> phrases.addAll(WordsReading.phrases(document));
@@ -78,12 +81,21 @@ final class PackReading {
         return new Located<>(pack, document.file(), item.get("id").pointer(), report);
     }
 
-    private static Located<Layout> layout(Document document, Report report) {
+    private static Optional<Located<Layout>> layout(Document document, Report report) {
         TypedLayout typed = LayoutReading.of(document.item());
+        if (typed.size() > MOST_IN_A_LAYOUT) {
+            report.broken(
+                    "",
+                    "The layout has more than %d gears, sleeves, rails and names.".formatted(MOST_IN_A_LAYOUT),
+                    typed.size(),
+                    "No gearbox has; look for a list that was pasted many times.");
+            return Optional.empty();
+        }
         BuiltLayout built = LayoutBuilder.build(typed);
         Report meaning = Report.on(document);
         LayoutChecks.run(typed, built, meaning);
         report.addWhereUnspoilt(meaning);
-        return new Located<>(built.layout(), document.file(), typed.id().pointer(), report);
+        return Optional.of(
+                new Located<>(built.layout(), document.file(), typed.id().pointer(), report));
     }
 }

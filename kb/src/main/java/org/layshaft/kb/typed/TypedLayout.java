@@ -48,9 +48,33 @@ public record TypedLayout(
         return shafts.stream().filter(shaft -> shaft.id().equals(id)).findFirst();
     }
 
+    /** How many items, meshes, rails and names were typed. */
+    public int size() {
+        int along = shafts.stream().mapToInt(shaft -> 1 + shaft.along().size()).sum();
+        long meshes = gears().mapToLong(gear -> gear.meshes().size()).sum();
+        int moves = selector.rails().stream()
+                .mapToInt(rail -> 1 + rail.moves().size())
+                .sum();
+        return along + (int) meshes + moves + selector.gate().size() + names.size();
+    }
+
     /** Sleeves and sliding gears, in the order of the file. */
     public List<TypedMember> members() {
         return MembersOnShafts.of(shafts);
+    }
+
+    /** Every mesh typed anywhere, in the order of the file; one typed twice stands twice. */
+    public List<TypedMesh> meshes() {
+        Stream<TypedMesh> always = gears().flatMap(gear -> meshes(gear.id(), gear.meshes()));
+        Stream<TypedMesh> slid = members().stream()
+                .flatMap(member -> member.sides().values().stream()
+                        .filter(TypedSide.Meshes.class::isInstance)
+                        .flatMap(side -> meshes(member.meshingGear(), ((TypedSide.Meshes) side).gears())));
+        return Stream.concat(always, slid).toList();
+    }
+
+    private static Stream<TypedMesh> meshes(String gear, List<Reference> others) {
+        return others.stream().map(other -> new TypedMesh(gear, other.id(), other.pointer()));
     }
 
     /** The shaft that an item stands on; the rim of a sleeve stands on the sleeve's. Empty for a ring gear. */
