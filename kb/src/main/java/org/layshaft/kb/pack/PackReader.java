@@ -17,13 +17,7 @@ public final class PackReader {
 
     /** Reads these packs, the first of two that define the same thing being the one that holds. */
     public static Reading read(List<PackSource> sources) {
-        List<ReadPack> packs =
-                sources.stream().map(PackSource::files).map(PackReading::of).toList();
-        BetweenPacks.check(packs);
-        List<Finding> findings =
-                packs.stream().flatMap(pack -> pack.findings().stream()).toList();
-        return new Reading(
-                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList()), findings);
+        return gather(sources.stream().map(PackReader::read).toList());
     }
 
     /**
@@ -31,20 +25,28 @@ public final class PackReader {
      * checked pack that has the id of the trade pack takes its place.
      */
     public static Reading check(List<Path> paths) {
-        List<PackSource> sources = paths.stream().flatMap(PackReader::sourcesAt).toList();
-        PackSource trade = PackSource.trade();
-        boolean replaced = ids(sources).anyMatch(id -> ids(List.of(trade)).anyMatch(id::equals));
-        return read(
+        List<ReadPack> packs = paths.stream()
+                .flatMap(PackReader::sourcesAt)
+                .map(PackReader::read)
+                .toList();
+        ReadPack trade = read(PackSource.trade());
+        boolean replaced = packs.stream().anyMatch(pack -> pack.id().equals(trade.id()));
+        return gather(
                 replaced
-                        ? sources
-                        : Stream.concat(Stream.of(trade), sources.stream()).toList());
+                        ? packs
+                        : Stream.concat(Stream.of(trade), packs.stream()).toList());
     }
 
-    private static Stream<String> ids(List<PackSource> sources) {
-        return sources.stream()
-                .map(source -> PackReading.of(source.files()))
-                .flatMap(pack -> pack.manifest().stream())
-                .map(manifest -> manifest.value().id());
+    private static ReadPack read(PackSource source) {
+        return PackReading.of(source.files());
+    }
+
+    private static Reading gather(List<ReadPack> packs) {
+        BetweenPacks.check(packs);
+        List<Finding> findings =
+                packs.stream().flatMap(pack -> pack.findings().stream()).toList();
+        return new Reading(
+                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList()), findings);
     }
 
     private static Stream<PackSource> sourcesAt(Path path) {

@@ -27,6 +27,11 @@ record ReadPack(
         List<Report> reports,
         List<Finding> unopened) {
 
+    /** Empty where the manifest gives none. */
+    Optional<String> id() {
+        return manifest.map(read -> read.value().id());
+    }
+
     boolean isSound() {
         return findings().stream().noneMatch(finding -> finding.grade() == Finding.Grade.BROKEN);
     }

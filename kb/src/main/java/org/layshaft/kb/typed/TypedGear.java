@@ -27,7 +27,7 @@ public record TypedGear(
         implements TypedItem, TypedMember {
     public TypedGear {
         meshes = List.copyOf(meshes);
-        sides = Map.copyOf(sides);
+        sides = TypedMember.inOrder(sides);
     }
 
     @Override

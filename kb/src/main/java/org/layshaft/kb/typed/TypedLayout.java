@@ -51,11 +51,10 @@ public record TypedLayout(
     /** How many items, meshes, rails and names were typed. */
     public int size() {
         int along = shafts.stream().mapToInt(shaft -> 1 + shaft.along().size()).sum();
-        long meshes = gears().mapToLong(gear -> gear.meshes().size()).sum();
         int moves = selector.rails().stream()
                 .mapToInt(rail -> 1 + rail.moves().size())
                 .sum();
-        return along + (int) meshes + moves + selector.gate().size() + names.size();
+        return along + meshes().size() + moves + selector.gate().size() + names.size();
     }
 
     /** Sleeves and sliding gears, in the order of the file. */

@@ -1,5 +1,7 @@
 package org.layshaft.kb.typed;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import org.layshaft.kb.layout.Side;
 
@@ -21,4 +23,11 @@ public sealed interface TypedMember permits TypedGear, TypedSleeve {
 
     /** The id of the gear whose teeth come into mesh; its own id where it has none. */
     String meshingGear();
+
+    /** The same sides, front first. */
+    static Map<Side, TypedSide> inOrder(Map<Side, TypedSide> sides) {
+        Map<Side, TypedSide> ordered = new EnumMap<>(Side.class);
+        ordered.putAll(sides);
+        return Collections.unmodifiableMap(ordered);
+    }
 }

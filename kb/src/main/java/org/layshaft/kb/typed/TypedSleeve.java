@@ -21,7 +21,7 @@ public record TypedSleeve(
         Set<Side> rings)
         implements TypedItem, TypedMember {
     public TypedSleeve {
-        sides = Map.copyOf(sides);
+        sides = TypedMember.inOrder(sides);
         rings = Set.copyOf(rings);
     }
 
