@@ -67,6 +67,9 @@ final class SchemaSentences {
     }
 
     private void notOneKey(String pointer, JsonNode ways) {
+        if (!document.root().at(pointer).isObject()) {
+            return;
+        }
         String keys = StreamSupport.stream(ways.spliterator(), false)
                 .map(way -> way.path("required").path(0).asText())
                 .collect(Collectors.joining(", "));
@@ -128,7 +131,7 @@ final class SchemaSentences {
         return pointer.isEmpty() ? List.of() : List.of(pointer.substring(1).split("/"));
     }
 
-    private static String subject(String pointer) {
+    private String subject(String pointer) {
         if (pointer.isEmpty()) {
             return "The file";
         }
@@ -136,7 +139,7 @@ final class SchemaSentences {
                 .replace("~1", "/")
                 .replace("~0", "~");
         String before = Pointers.parent(pointer);
-        return last.matches("[0-9]+") && !before.isEmpty()
+        return document.root().at(before).isArray()
                 ? "Item %d of '%s'".formatted(Integer.parseInt(last) + 1, before.substring(before.lastIndexOf('/') + 1))
                 : "'%s'".formatted(last);
     }
