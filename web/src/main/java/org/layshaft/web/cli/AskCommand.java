@@ -1,0 +1,64 @@
+package org.layshaft.web.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.web.desk.Asked;
+import org.layshaft.web.desk.BadInputException;
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.LayoutFinder;
+import org.layshaft.web.json.AnswerJson;
+import org.layshaft.web.json.Problems;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Answers a question put in words. */
+@Command(
+        name = "ask",
+        description = "Answer a question put in words.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  layshaft ask --layout curlew \"which gears still work if the 3-4 fork is bent\"",
+            "  layshaft ask --layout plover \"trace the power in reverse\""
+        })
+final class AskCommand extends Subcommand {
+    @Option(names = "--layout", paramLabel = "LAYOUT", description = "The layout that is meant.")
+    private String layout;
+
+    @Option(
+            names = "--fault",
+            paramLabel = "\"PART FAILURE\"",
+            description = "Something that is wrong besides what the question supposes. May be given more than once.")
+    private List<String> faults = new ArrayList<>();
+
+    @Parameters(paramLabel = "\"QUESTION\"", arity = "1..*", description = "The question.")
+    private List<String> question;
+
+    @Override
+    public Integer call() {
+        KnowledgeBase knowledge = knowledge();
+        Optional<Layout> chosen = Optional.ofNullable(layout).map(id -> LayoutFinder.find(knowledge, id));
+        Desk desk = Desk.over(knowledge);
+        try {
+            answer(desk, desk.ask(chosen, faults, String.join(" ", question)));
+        } catch (BadInputException e) {
+            if (wantsJson() && e.kind() == BadInputException.Kind.NOT_UNDERSTOOD) {
+                write(Problems.of(e));
+            }
+            throw e;
+        }
+        return 0;
+    }
+
+    private void answer(Desk desk, Asked asked) {
+        Layout meant = desk.layout(asked.answer().question().layout());
+        if (wantsJson()) {
+            write(AnswerJson.of(asked.answer(), asked.others(), meant, desk.names(meant), desk.faultWords(meant)));
+        } else {
+            write(AnswerText.of(asked.answer(), asked.others(), meant, desk.names(meant)));
+        }
+    }
+}

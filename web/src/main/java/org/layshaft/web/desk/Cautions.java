@@ -1,0 +1,26 @@
+package org.layshaft.web.desk;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.layshaft.web.asking.Answer;
+
+/** What to mind before anybody acts on an answer. */
+public final class Cautions {
+    private static final List<String> USUAL = List.of(
+            "The maker's service data and torque values, local rules and licensed practice come first.",
+            "Support the vehicle on stands before anybody goes under it, and keep clear of shafts that turn.",
+            "Run wheels off the ground only when you know what the differential will do: an open one lets one wheel"
+                    + " spin while the other stands.",
+            "Do not drive on with broken teeth, or with a box that can lock.");
+
+    private Cautions() {}
+
+    /** Those of the failures supposed, and then the usual ones; none where nothing is supposed to be wrong. */
+    public static List<String> of(Answer answer) {
+        return answer.question().faults().isEmpty()
+                ? List.of()
+                : Stream.concat(answer.whatIf().cautions().stream(), USUAL.stream())
+                        .distinct()
+                        .toList();
+    }
+}

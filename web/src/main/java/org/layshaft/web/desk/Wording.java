@@ -1,0 +1,49 @@
+package org.layshaft.web.desk;
+
+import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.Verdict;
+
+/** Findings of the engine in plain words. */
+public final class Wording {
+    private Wording() {}
+
+    public static String ofGear(Verdict verdict) {
+        return switch (verdict) {
+            case WORKS -> "works";
+            case WORKS_WITH_NOTICE -> "works, with something noticed";
+            case UNCERTAIN -> "may work or may not";
+            case LOST -> "lost";
+            case LOCKS -> "locks the box";
+        };
+    }
+
+    public static String ofNeutral(Verdict verdict) {
+        return switch (verdict) {
+            case WORKS -> "no drive, as it should be";
+            case WORKS_WITH_NOTICE -> "no drive, and something shows";
+            case UNCERTAIN -> "may drive or may not";
+            case LOST -> "drives in neutral";
+            case LOCKS -> "locks the box";
+        };
+    }
+
+    /** What two gears do that are engaged at once. */
+    public static String ofBoth(Motion.Outcome outcome) {
+        return switch (outcome) {
+            case DRIVES -> "they drive together";
+            case NEUTRAL -> "harmless: neither drives";
+            case LOCKED -> "the box locks";
+            case INPUT_HELD -> "the input is held";
+            case OUTPUT_HELD -> "the output is held";
+        };
+    }
+
+    public static String of(Turning.Sense sense) {
+        return switch (sense) {
+            case SAME -> "the input's way";
+            case OPPOSITE -> "against the input";
+            case STANDS -> "stands";
+            case FREE -> "free to turn or stand";
+        };
+    }
+}

@@ -1,0 +1,61 @@
+package org.layshaft.web.http;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.web.asking.Answer;
+import org.layshaft.web.desk.Asked;
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.json.AnswerJson;
+import org.layshaft.web.json.Json;
+import org.layshaft.web.json.LayoutJson;
+import org.layshaft.web.json.LayoutsJson;
+import org.layshaft.web.json.WordsJson;
+
+/** The answers in JSON, the same as on the command line. */
+final class Api {
+    private static final String SCHEMA = "application/schema+json";
+
+    private final Desk desk;
+
+    Api(Desk desk) {
+        this.desk = desk;
+    }
+
+    Reply layouts(Call call) {
+        return json(LayoutsJson.of(desk.knowledge()));
+    }
+
+    Reply layout(Call call) {
+        return json(LayoutJson.of(desk.box(desk.layout(call.rest())), desk.knowledge()));
+    }
+
+    Reply gears(Call call) {
+        Layout layout = desk.layout(call.required("layout", "/api/gears?layout=curlew&fault=3-4-fork+bent"));
+        return json(answer(new Asked(desk.gearsLeft(layout, desk.faults(layout, call.all("fault"))), List.of())));
+    }
+
+    Reply ask(Call call) {
+        String question = call.required("q", "/api/ask?layout=curlew&q=what+turns+in+neutral");
+        Optional<Layout> layout = call.first("layout").map(desk::layout);
+        return json(answer(desk.ask(layout, call.all("fault"), question)));
+    }
+
+    Reply words(Call call) {
+        return json(WordsJson.of(desk.knowledge()));
+    }
+
+    Reply answerSchema(Call call) {
+        return Reply.of(200, SCHEMA, AnswerJson.schema());
+    }
+
+    private AnswerJson answer(Asked asked) {
+        Answer answer = asked.answer();
+        Layout layout = desk.layout(answer.question().layout());
+        return AnswerJson.of(answer, asked.others(), layout, desk.names(layout), desk.faultWords(layout));
+    }
+
+    private static Reply json(Object record) {
+        return Reply.of(200, Reply.JSON, Json.write(record));
+    }
+}

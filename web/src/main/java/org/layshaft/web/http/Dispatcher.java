@@ -1,0 +1,63 @@
+package org.layshaft.web.http;
+
+import static org.layshaft.web.desk.BadInputException.Kind.UNKNOWN;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.layshaft.web.desk.BadInputException;
+import org.layshaft.web.http.Route.Face;
+
+/** Hands each request to its route and sends the reply. */
+final class Dispatcher extends Handler.Abstract {
+    private final List<Route> routes;
+    private final ErrorReplies errors;
+
+    Dispatcher(List<Route> routes, ErrorReplies errors) {
+        this.routes = routes;
+        this.errors = errors;
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) {
+        Reply reply = reply(request);
+        String known = request.getHeaders().get(HttpHeader.IF_NONE_MATCH);
+        boolean unchanged = known != null && known.equals(reply.headers().get("ETag"));
+        Sending.send(unchanged ? reply.unchanged() : reply, request, response, callback);
+        return true;
+    }
+
+    private Reply reply(Request request) {
+        String path = Request.getPathInContext(request);
+        Face face = Face.of(path);
+        String method = request.getMethod();
+        if (!HttpMethod.GET.is(method) && !HttpMethod.HEAD.is(method)) {
+            return errors.of(405, "Not answered", method + " is not answered here. Everything is had with GET.", face)
+                    .with("Allow", "GET, HEAD");
+        }
+        try {
+            return answer(Call.of(request, path));
+        } catch (BadInputException e) {
+            return errors.of(e, face);
+        } catch (RuntimeException e) {
+            return errors.ofOurFault(e, path, face);
+        }
+    }
+
+    private Reply answer(Call call) {
+        for (Route route : routes) {
+            Optional<String> rest = route.match(call.path());
+            if (rest.isPresent()) {
+                return route.endpoint().answer(call.at(rest.get()));
+            }
+        }
+        throw new BadInputException(
+                UNKNOWN,
+                "There is nothing at \"%s\". The page is at \"/\", the API under \"/api\".".formatted(call.path()));
+    }
+}

@@ -1,0 +1,114 @@
+package org.layshaft.web.http;
+
+import static org.layshaft.web.desk.BadInputException.Kind.UNFIT;
+
+import java.io.IOException;
+import java.net.BindException;
+import java.net.InetAddress;
+import java.net.URI;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.SizeLimitHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.layshaft.web.desk.BadInputException;
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.page.Pages;
+
+/** The server, bound to this machine alone. */
+public final class PageServer implements AutoCloseable {
+    private static final int MOST_THREADS = 16;
+    private static final int FEWEST_THREADS = 4;
+    private static final int LONGEST_HEAD_BYTES = 8 * 1024;
+    private static final int LONGEST_BODY_BYTES = 8 * 1024;
+
+    private final Server server;
+    private final ServerConnector connector;
+
+    private PageServer(Server server, ServerConnector connector) {
+        this.server = server;
+        this.connector = connector;
+    }
+
+    /**
+     * A server that answers, its first answer already warm.
+     *
+     * @param port 0 for a free one; throws {@link BadInputException} where it is taken
+     */
+    public static PageServer start(int port, Desk desk) {
+        requirePort(port);
+        Pages pages = new Pages(desk);
+        QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
+        threads.setName("page");
+        Server server = new Server(threads);
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(configuration()));
+        connector.setHost(InetAddress.getLoopbackAddress().getHostAddress());
+        connector.setPort(port);
+        server.addConnector(connector);
+        ErrorReplies errors = new ErrorReplies(pages);
+        server.setErrorHandler(new WireErrors(errors));
+        SizeLimitHandler limits = new SizeLimitHandler(LONGEST_BODY_BYTES, -1);
+        limits.setHandler(new Dispatcher(Routes.over(desk, pages), errors));
+        server.setHandler(limits);
+        bind(connector, port);
+        WarmUp.with(desk, pages);
+        begin(server);
+        return new PageServer(server, connector);
+    }
+
+    private static HttpConfiguration configuration() {
+        HttpConfiguration configuration = new HttpConfiguration();
+        configuration.setSendServerVersion(false);
+        configuration.setSendXPoweredBy(false);
+        configuration.setRequestHeaderSize(LONGEST_HEAD_BYTES);
+        return configuration;
+    }
+
+    private static void requirePort(int port) {
+        if (port < 0 || port > 65_535) {
+            throw new BadInputException(UNFIT, "There is no port %d. Give one from 0 to 65535.".formatted(port));
+        }
+    }
+
+    private static void bind(ServerConnector connector, int port) {
+        try {
+            connector.open();
+        } catch (IOException e) {
+            if (e instanceof BindException || e.getCause() instanceof BindException) {
+                throw new BadInputException(
+                        UNFIT,
+                        ("Port %d is taken, perhaps by Layshaft already running. Stop that, or choose another:"
+                                        + " serve --port %d")
+                                .formatted(port, port == 65_535 ? port - 1 : port + 1));
+            }
+            throw new IllegalStateException("The port %d cannot be opened.".formatted(port), e);
+        }
+    }
+
+    private static void begin(Server server) {
+        try {
+            server.start();
+        } catch (Exception e) {
+            throw new IllegalStateException("The server does not start.", e);
+        }
+    }
+
+    public URI address() {
+        return URI.create("http://localhost:%d/".formatted(connector.getLocalPort()));
+    }
+
+    /** Waits until the server is stopped. */
+    public void join() throws InterruptedException {
+        server.join();
+    }
+
+    @Override
+    public void close() {
+        try {
+            server.stop();
+        } catch (Exception e) {
+            throw new IllegalStateException("The server does not stop.", e);
+        }
+    }
+}

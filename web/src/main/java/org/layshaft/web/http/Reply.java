@@ -1,0 +1,29 @@
+package org.layshaft.web.http;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/**
+ * What is sent back.
+ *
+ * @param headers besides the content type and the headers that every reply has
+ */
+record Reply(int status, String contentType, byte[] body, Map<String, String> headers) {
+    static final String HTML = "text/html;charset=utf-8";
+    static final String SVG = "image/svg+xml;charset=utf-8";
+    static final String JSON = "application/json";
+    static final String PROBLEM = "application/problem+json";
+
+    static Reply of(int status, String contentType, String text) {
+        return new Reply(status, contentType, text.getBytes(StandardCharsets.UTF_8), Map.of());
+    }
+
+    Reply with(String header, String value) {
+        return new Reply(status, contentType, body, Map.of(header, value));
+    }
+
+    /** That what the caller has is still so. */
+    Reply unchanged() {
+        return new Reply(304, contentType, new byte[0], headers);
+    }
+}

@@ -1,0 +1,26 @@
+package org.layshaft.web.http;
+
+import java.util.List;
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.page.Pages;
+
+/** Every address that is answered. */
+final class Routes {
+    private Routes() {}
+
+    static List<Route> over(Desk desk, Pages pages) {
+        Api api = new Api(desk);
+        Assets assets = Assets.load();
+        PageEndpoints page = new PageEndpoints(pages);
+        return List.of(
+                new Route("/", page::page),
+                new Route("/drawing/*.svg", page::drawing),
+                new Route("/assets/*", assets::answer),
+                new Route("/api/layouts", api::layouts),
+                new Route("/api/layouts/*", api::layout),
+                new Route("/api/gears", api::gears),
+                new Route("/api/ask", api::ask),
+                new Route("/api/words", api::words),
+                new Route("/api/answer.schema.json", api::answerSchema));
+    }
+}

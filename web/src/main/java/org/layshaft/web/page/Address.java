@@ -1,0 +1,98 @@
+package org.layshaft.web.page;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.layshaft.kb.failure.Fault;
+
+/**
+ * What the page shows: all of it stands in its address.
+ *
+ * @param layout id of the layout
+ * @param question the question as typed
+ * @param gear name of the gear that is drawn, or {@link #NEUTRAL}
+ * @param faults what is supposed besides the question, as written
+ * @param part id of the part that is looked at
+ */
+public record Address(
+        Optional<String> layout,
+        Optional<String> question,
+        Optional<String> gear,
+        List<String> faults,
+        Optional<String> part) {
+
+    static final String NEUTRAL = "N";
+
+    public Address {
+        faults = List.copyOf(faults);
+    }
+
+    /** A layout, sound, and nothing asked. */
+    public static Address of(String layout) {
+        return new Address(Optional.of(layout), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+    }
+
+    public Address inLayout(String other) {
+        return new Address(Optional.of(other), question, gear, faults, part);
+    }
+
+    Address asking(String other) {
+        return new Address(layout, Optional.of(other), Optional.empty(), faults, part);
+    }
+
+    Address inGear(String other) {
+        return new Address(layout, question, Optional.of(other), faults, part);
+    }
+
+    Address at(String other) {
+        return new Address(layout, question, gear, faults, Optional.of(other));
+    }
+
+    Address atNoPart() {
+        return new Address(layout, question, gear, faults, Optional.empty());
+    }
+
+    /** The question dropped, and these faults supposed instead of those it and the address suppose. */
+    Address supposing(List<Fault> others) {
+        List<String> written = others.stream().map(Fault::written).toList();
+        return new Address(layout, Optional.empty(), gear, written, part);
+    }
+
+    /** The same question, with these faults supposed besides. */
+    Address besides(List<Fault> others) {
+        List<String> written = others.stream().map(Fault::written).toList();
+        return new Address(layout, question, gear, written, part);
+    }
+
+    /** As a link: {@code /?layout=curlew&gear=3}. */
+    String link() {
+        return "/"
+                + query(Stream.of(
+                        pairs("layout", layout.stream()),
+                        pairs("q", question.stream()),
+                        pairs("gear", gear.stream()),
+                        pairs("fault", faults.stream()),
+                        pairs("part", part.stream())));
+    }
+
+    /** Where the API gives this answer. */
+    String api() {
+        String path = question.isPresent() ? "/api/ask" : "/api/gears";
+        return path
+                + query(Stream.of(
+                        pairs("layout", layout.stream()),
+                        pairs("q", question.stream()),
+                        pairs("fault", faults.stream())));
+    }
+
+    private static String query(Stream<Stream<String>> pairs) {
+        List<String> all = pairs.flatMap(each -> each).toList();
+        return all.isEmpty() ? "" : "?" + String.join("&", all);
+    }
+
+    private static Stream<String> pairs(String name, Stream<String> values) {
+        return values.map(value -> name + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,63 @@
+package org.layshaft.web.page;
+
+import java.util.List;
+
+/**
+ * The whole page.
+ *
+ * @param title of the document
+ * @param announcement what a screen reader says once the page has changed
+ * @param layouts to choose from, by name, with what each is
+ * @param reading what was made of the question; null where none was asked
+ * @param says the answer in sentences
+ * @param faults what is supposed
+ * @param part what is looked at; null for none
+ * @param meeting pairs of gears that can be engaged at once
+ * @param kept pairs that are kept apart
+ */
+record PageView(
+        String title,
+        String announcement,
+        List<LayoutView> layouts,
+        AskView ask,
+        ReadingView reading,
+        List<String> says,
+        List<SupposedView> faults,
+        SheetView sheet,
+        PartView part,
+        List<VerdictView> gears,
+        VerdictView neutral,
+        List<PairView> meeting,
+        List<PairView> kept,
+        List<TurningView> turning,
+        List<String> cautions,
+        List<PartGroupView> parts,
+        ElsewhereView elsewhere) {
+
+    /** A layout to choose. */
+    record LayoutView(String name, String summary, String href, boolean current) {}
+
+    public boolean hasFaults() {
+        return !faults.isEmpty();
+    }
+
+    public boolean hasCautions() {
+        return !cautions.isEmpty();
+    }
+
+    public boolean hasMeeting() {
+        return !meeting.isEmpty();
+    }
+
+    public boolean hasKept() {
+        return !kept.isEmpty();
+    }
+
+    public boolean hasPairs() {
+        return hasMeeting() || hasKept();
+    }
+
+    public boolean hasTurning() {
+        return !turning.isEmpty();
+    }
+}

@@ -1,0 +1,71 @@
+package org.layshaft.web.page;
+
+import java.util.List;
+import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.desk.Cautions;
+import org.layshaft.web.desk.Desk;
+
+/** Decides what a page shows. Thread-safe. */
+final class PageViews {
+    private final Desk desk;
+    private final Examples examples;
+
+    PageViews(Desk desk) {
+        this.desk = desk;
+        this.examples = new Examples(desk);
+    }
+
+    PageView of(Scene scene) {
+        KnowledgeBase knowledge = desk.knowledge();
+        FaultWords words = desk.faultWords(scene.layout());
+        return new PageView(
+                title(scene, words),
+                announcement(scene),
+                layouts(scene),
+                AskView.of(scene, examples.of(scene.layout())),
+                scene.understanding()
+                        .map(understanding -> ReadingView.of(understanding, scene))
+                        .orElse(null),
+                scene.answered() || !scene.faults().isEmpty() ? scene.answer().says() : List.of(),
+                SupposedView.all(scene, knowledge, words),
+                SheetView.of(scene),
+                scene.part()
+                        .map(part -> PartView.of(part, scene, knowledge, words))
+                        .orElse(null),
+                VerdictView.all(scene),
+                VerdictView.ofNeutral(scene),
+                PairView.all(scene, true),
+                PairView.all(scene, false),
+                TurningView.all(scene),
+                Cautions.of(scene.answer()),
+                PartGroupView.all(scene),
+                ElsewhereView.of(scene));
+    }
+
+    private static String title(Scene scene, FaultWords words) {
+        List<Fault> faults = scene.faults();
+        String state = faults.isEmpty()
+                ? "sound"
+                : String.join(", ", faults.stream().map(words::said).toList());
+        return "%s, %s".formatted(scene.layout().name(), state);
+    }
+
+    private static String announcement(Scene scene) {
+        if (scene.part().isPresent()) {
+            return scene.part().get().name() + " is shown.";
+        }
+        if (scene.understanding().isPresent() && !scene.answered()) {
+            return "The question was not understood in one way.";
+        }
+        return String.join(" ", scene.answer().says());
+    }
+
+    private List<PageView.LayoutView> layouts(Scene scene) {
+        return desk.knowledge().layouts().values().stream()
+                .map(layout -> new PageView.LayoutView(
+                        layout.name(), layout.summary(), Address.of(layout.id()).link(), layout.equals(scene.layout())))
+                .toList();
+    }
+}

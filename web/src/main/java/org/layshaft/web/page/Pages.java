@@ -1,0 +1,35 @@
+package org.layshaft.web.page;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.web.desk.Desk;
+
+/** Makes pages and drawings. Thread-safe. */
+public final class Pages {
+    private final Templates templates = new Templates();
+    private final SceneReader scenes;
+    private final PageViews views;
+
+    public Pages(Desk desk) {
+        this.scenes = new SceneReader(desk);
+        this.views = new PageViews(desk);
+    }
+
+    /**
+     * The page at this address, as HTML. Throws {@link org.layshaft.web.desk.BadInputException} where it names something
+     * that is not known.
+     */
+    public String page(Address address) {
+        return templates.fill("page", views.of(scenes.read(address)));
+    }
+
+    /** The drawing by itself, as SVG. */
+    public String drawing(Address address) {
+        return SheetView.drawing(scenes.read(address), part -> Optional.empty()).standalone();
+    }
+
+    /** A page that says why there is none, and what to try instead. */
+    public String refusal(String title, String detail, List<String> suggestions) {
+        return templates.fill("refusal", new RefusalView(title, detail, suggestions));
+    }
+}
