@@ -16,8 +16,7 @@ class DocumentReaderTest {
 
     @Test
     void comments_and_trailing_commas_are_read_over() {
-        Document document = sound(
-                """
+        Document document = sound("""
                 // of the truck
                 { "a": [1, 2, /* three */], }
                 """);
@@ -47,7 +46,8 @@ class DocumentReaderTest {
 
     @Test
     void of_a_key_that_stands_twice_the_first_is_kept() {
-        DocumentReader.Read read = read("{\n\"a\": 1,\n\"b\": 2,\n\"a\": { \"x\": [3] }\n}".getBytes(StandardCharsets.UTF_8));
+        DocumentReader.Read read =
+                read("{\n\"a\": 1,\n\"b\": 2,\n\"a\": { \"x\": [3] }\n}".getBytes(StandardCharsets.UTF_8));
         assertEquals("{\"a\":1,\"b\":2}", read.document().orElseThrow().root().toString());
         Finding finding = read.report().findings().get(0);
         assertEquals("/a", finding.pointer());
@@ -64,10 +64,7 @@ class DocumentReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     ''                     | The file is empty.
                     ' '                    | The file is empty.
                     // nothing             | There is nothing in the file but comments.

@@ -25,7 +25,8 @@ class NearestTest {
 
     @Test
     void a_long_list_is_cut() {
-        List<String> many = IntStream.range(0, 25).mapToObj(number -> "gear-" + number).toList();
+        List<String> many =
+                IntStream.range(0, 25).mapToObj(number -> "gear-" + number).toList();
         String advice = Nearest.advice("x", many);
         assertTrue(advice.endsWith("gear-18, gear-19 and 5 more."), advice);
     }

@@ -10,10 +10,7 @@ import org.layshaft.kb.pack.Finding;
 class SchemaSentencesTest {
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     "colour": 1                    | /colour         | colour | It can be: format, id, name, summary, module_mm, helix_deg, shafts, input, output, differential, clutch, selector, printed, names.
                     "summery": ""                  | /summery        | summery | Perhaps 'summary' is meant.
                     "module_mm": 0                 | /module_mm      | 0      | Normal module, in mm, of every gear that states none. Default: not known, and centre distances cannot be checked.
@@ -32,8 +29,9 @@ class SchemaSentencesTest {
     }
 
     private static Finding onlyFinding(String key) {
-        String text = "{ \"format\": \"layshaft/layout/1\", \"id\": \"x\", \"shafts\": { \"input\": { \"along\": [] } },%n%s }"
-                .formatted(key);
+        String text =
+                "{ \"format\": \"layshaft/layout/1\", \"id\": \"x\", \"shafts\": { \"input\": { \"along\": [] } },%n%s }"
+                        .formatted(key);
         Document document = DocumentReader.read("box.json", text.getBytes(StandardCharsets.UTF_8))
                 .document()
                 .orElseThrow();

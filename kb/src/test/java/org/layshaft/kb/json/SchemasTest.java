@@ -30,13 +30,16 @@ class SchemasTest {
     @ValueSource(strings = {"pack", "layout", "failure-modes", "words", "phrases"})
     void every_property_is_described(String kind) {
         JsonNode schema = Schemas.text(kind);
-        assertEquals("https://json-schema.org/draft/2020-12/schema", schema.path("$schema").asText());
-        schema.findParents("properties").forEach(holder -> holder.path("properties").fields().forEachRemaining(property -> {
-            String description = property.getValue().path("description").asText();
-            assertTrue(
-                    description.matches("(?s)[A-Z1/].*[.1]"),
-                    () -> "%s: '%s' is described as '%s'".formatted(kind, property.getKey(), description));
-        }));
+        assertEquals(
+                "https://json-schema.org/draft/2020-12/schema",
+                schema.path("$schema").asText());
+        schema.findParents("properties")
+                .forEach(holder -> holder.path("properties").fields().forEachRemaining(property -> {
+                    String description = property.getValue().path("description").asText();
+                    assertTrue(
+                            description.matches("(?s)[A-Z1/].*[.1]"),
+                            () -> "%s: '%s' is described as '%s'".formatted(kind, property.getKey(), description));
+                }));
     }
 
     @ParameterizedTest

@@ -52,7 +52,7 @@ class HostileFilesTest {
     @EnumSource(FileKind.class)
     void a_file_that_ends_anywhere_leads_to_findings(FileKind kind) throws IOException {
         byte[] whole = Files.readAllBytes(sound(kind));
-        int step = Math.max(1, whole.length / 200);
+        int step = Math.max(1, whole.length / 100);
         for (int end = 0; end < whole.length - 3; end += step) {
             assertFalse(findings(kind, Arrays.copyOf(whole, end)).isEmpty());
         }
@@ -77,15 +77,17 @@ class HostileFilesTest {
     /** A value in an object or list. */
     private record Place(JsonNode holder, String key, int index) {
         JsonNode replace(JsonNode value) {
-            return holder instanceof ObjectNode object ? object.replace(key, value) : ((ArrayNode) holder).set(index, value);
+            return holder instanceof ObjectNode object
+                    ? object.replace(key, value)
+                    : ((ArrayNode) holder).set(index, value);
         }
     }
 
-    /** At most some three hundred, spread over the file. */
+    /** A hundred or two, spread over the file. */
     private static List<Place> places(JsonNode whole) {
         List<Place> all = new ArrayList<>();
         collect(whole, all);
-        int step = Math.max(1, all.size() / 300);
+        int step = Math.max(1, all.size() / 100);
         List<Place> some = new ArrayList<>();
         for (int place = 0; place < all.size(); place += step) {
             some.add(all.get(place));
@@ -105,8 +107,8 @@ class HostileFilesTest {
     }
 
     private static List<Finding> findings(FileKind kind, byte[] bytes) {
-        ReadPack pack = PackReading.of(
-                new PackFiles("hostile", List.of(new PackFile(kind, "hostile.json", bytes)), List.of()));
+        ReadPack pack =
+                PackReading.of(new PackFiles("hostile", List.of(new PackFile(kind, "hostile.json", bytes)), List.of()));
         BetweenPacks.check(List.of(pack));
         return pack.findings();
     }

@@ -42,8 +42,7 @@ class MarkedPackTest {
                 knowledge.failureModes().stream()
                         .filter(mode -> mode.name().equals("bored"))
                         .toList());
-        assertEquals(
-                false, knowledge.words().terms().get("countershaft").also().contains("lay"));
+        assertEquals(false, knowledge.words().terms().get("countershaft").also().contains("lay"));
     }
 
     @Test
