@@ -111,7 +111,7 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     /** The nearest double, for showing only. */
     public double toDouble() {
         return new BigDecimal(numerator)
-                .divide(new BigDecimal(denominator), MathContext.DECIMAL64)
+                .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
                 .doubleValue();
     }
 
