@@ -33,18 +33,18 @@ public final class CertificateChecker {
     }
 
     private static boolean isFreedWithout(Connection spared, LockingSet set, Train train) {
-        Map<String, Fraction> motion = set.freedWithout().get(spared.id());
+        Map<String, Fraction> motion = set.freedWithout().getOrDefault(spared.id(), Map.of());
         List<Connection> others =
                 set.connections().stream().filter(each -> each != spared).toList();
         return allows(others, motion)
                 && Stream.concat(Stream.of(train.input()), train.outputs().stream())
-                        .anyMatch(body -> !motion.get(body).isZero());
+                        .anyMatch(body -> !speed(body, motion).isZero());
     }
 
     private static boolean allows(List<Connection> connections, Map<String, Fraction> motion) {
         return connections.stream()
                 .allMatch(connection -> connection.equation().coefficients().entrySet().stream()
-                        .map(term -> motion.get(term.getKey()).times(Fraction.of(term.getValue())))
+                        .map(term -> speed(term.getKey(), motion).times(Fraction.of(term.getValue())))
                         .reduce(Fraction.ZERO, Fraction::plus)
                         .isZero());
     }
@@ -69,7 +69,7 @@ public final class CertificateChecker {
         boolean inputStands = proves(Map.of(train.input(), Fraction.ONE));
         boolean outputStands = train.outputs().stream().allMatch(output -> proves(Map.of(output, Fraction.ONE)));
         return switch (certificate.outcome()) {
-            case DRIVES -> inputTurns && outputTurns && ratioIsProven();
+            case DRIVES -> ratioIsProven();
             case NEUTRAL -> inputTurns && outputTurns && strays();
             case LOCKED -> inputStands && outputStands;
             case INPUT_HELD -> inputStands && outputTurns;
@@ -77,12 +77,12 @@ public final class CertificateChecker {
         };
     }
 
-    /** Whether each output is proven to keep the ratio that the first motion shows. */
+    /** Whether each output is proven to keep the ratio that a motion shows. */
     private boolean ratioIsProven() {
-        Turns shown = turns().findFirst().orElseThrow();
-        Fraction ratio = shown.input().over(shown.output());
-        return train.outputs().stream()
-                .allMatch(output -> proves(Map.of(train.input(), Fraction.ONE, output, ratio.negated())));
+        return turns().filter(turns -> !turns.input().isZero() && !turns.output().isZero())
+                .map(turns -> turns.input().over(turns.output()))
+                .anyMatch(ratio -> train.outputs().stream()
+                        .allMatch(output -> proves(Map.of(train.input(), Fraction.ONE, output, ratio.negated()))));
     }
 
     /** Whether the motions show the outputs at more than one ratio to the input. */
@@ -98,7 +98,11 @@ public final class CertificateChecker {
     private Stream<Turns> turns() {
         return certificate.motions().stream()
                 .flatMap(motion -> train.outputs().stream()
-                        .map(output -> new Turns(motion.get(train.input()), motion.get(output))));
+                        .map(output -> new Turns(speed(train.input(), motion), speed(output, motion))));
+    }
+
+    private static Fraction speed(String body, Map<String, Fraction> motion) {
+        return motion.getOrDefault(body, Fraction.ZERO);
     }
 
     /** Turns of the input, and of one output, in one motion. */
