@@ -1,0 +1,145 @@
+package org.layshaft.web.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Mesh;
+
+/**
+ * How high each line lies; down is positive and the input line lies at 0. A line goes where its gears truly touch those
+ * of a line placed before, below rather than above. A line that lies off this plane, as an idler's spindle does, goes
+ * where it hides nothing.
+ */
+final class Heights {
+    private static final double COLLISION = 400;
+    private static final double ABOVE = 40;
+    private static final double OFF_ITS_MATE = 30;
+    private static final double PER_UNIT_AWAY = 0.5;
+    private static final double CLEARANCE = 5;
+
+    private final Layout layout;
+    private final Lines lines;
+    private final Outlines outlines;
+    private final Map<String, Double> heights = new LinkedHashMap<>();
+
+    Heights(Layout layout, Lines lines, Outlines outlines) {
+        this.layout = layout;
+        this.lines = lines;
+        this.outlines = outlines;
+        heights.put(lines.ofCarrier(layout.input()), 0.0);
+        while (heights.size() < lines.all().size()) {
+            String next = next();
+            heights.put(next, best(next));
+        }
+    }
+
+    double of(String line) {
+        return heights.get(line);
+    }
+
+    /** From the highest tip of a gear to the lowest. */
+    double extent() {
+        Box all = Box.of(placed());
+        return all.height();
+    }
+
+    /** Shafts that turn, then differentials, then spindles; of each kind one that meshes with what is placed, if any. */
+    private String next() {
+        return lines.all().stream()
+                .filter(line -> !heights.containsKey(line))
+                .min(Comparator.comparing((String line) -> joints(line).isEmpty())
+                        .thenComparing(lines::held)
+                        .thenComparing(line -> lines.differential(line).isPresent()))
+                .orElseThrow();
+    }
+
+    private double best(String line) {
+        return candidates(line)
+                .boxed()
+                .min(Comparator.comparingDouble(height -> cost(line, height)))
+                .orElseThrow();
+    }
+
+    private DoubleStream candidates(String line) {
+        List<Mesh> joints = joints(line);
+        List<Double> heights = new ArrayList<>();
+        for (Mesh mesh : joints) {
+            double distance = outlines.centreDistance(mesh);
+            heights.add(mateHeight(line, mesh) + distance);
+            heights.add(mateHeight(line, mesh) - distance);
+        }
+        if (joints.isEmpty() || lines.held(line) || lines.differential(line).isPresent()) {
+            heights.addAll(clearHeights(line));
+        }
+        return heights.stream().mapToDouble(Double::doubleValue);
+    }
+
+    /** The heights at which some figure of the line just clears some figure that is placed. */
+    private List<Double> clearHeights(String line) {
+        return outlines.of(line).stream()
+                .flatMap(mine -> placed().stream()
+                        .flatMap(other -> Stream.of(
+                                other.bottom() + CLEARANCE - mine.top(), other.top() - CLEARANCE - mine.bottom())))
+                .filter(height -> !collides(line, height))
+                .toList();
+    }
+
+    private double cost(String line, double height) {
+        Box before = Box.of(placed());
+        Box after = before.with(Box.of(moved(line, height)));
+        double away = joints(line).stream()
+                .mapToDouble(mesh -> Math.abs(
+                        Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)))
+                .sum();
+        boolean touches = joints(line).stream()
+                .anyMatch(mesh -> Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh))
+                        < 0.01);
+        return after.height()
+                - before.height()
+                + PER_UNIT_AWAY * away
+                + (touches ? 0 : OFF_ITS_MATE)
+                + (height < 0 ? ABOVE : 0)
+                + (collides(line, height) ? COLLISION : 0);
+    }
+
+    private boolean collides(String line, double height) {
+        // Mates touch, and need no air between them.
+        return moved(line, height).stream()
+                .anyMatch(mine -> placed().stream().anyMatch(other -> mine.near(other, -0.5)));
+    }
+
+    private List<Box> moved(String line, double height) {
+        return outlines.of(line).stream().map(box -> box.moved(0, height)).toList();
+    }
+
+    private List<Box> placed() {
+        return heights.entrySet().stream()
+                .flatMap(entry -> moved(entry.getKey(), entry.getValue()).stream())
+                .toList();
+    }
+
+    /** The meshes of this line with lines that are placed. */
+    private List<Mesh> joints(String line) {
+        return layout.everyMesh()
+                .filter(mesh -> lineOf(mesh.first()).equals(line) != lineOf(mesh.second()).equals(line))
+                .filter(mesh -> heights.containsKey(mateLine(line, mesh)))
+                .toList();
+    }
+
+    private double mateHeight(String line, Mesh mesh) {
+        return heights.get(mateLine(line, mesh));
+    }
+
+    private String mateLine(String line, Mesh mesh) {
+        return lineOf(mesh.first()).equals(line) ? lineOf(mesh.second()) : lineOf(mesh.first());
+    }
+
+    private String lineOf(String gear) {
+        return lines.of(layout.gear(gear));
+    }
+}

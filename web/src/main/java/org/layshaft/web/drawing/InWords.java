@@ -1,0 +1,115 @@
+package org.layshaft.web.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.ClutchingTeeth;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Shaft;
+
+/** What the drawing says to those who do not see it, and what is said of a part one points at. */
+record InWords(Layout layout, View view) {
+    private static final Map<Seat, String> SEATS = Map.of(
+            Seat.FIXED, "fixed on", Seat.FREE, "free on", Seat.SLIDING, "sliding on", Seat.RIM, "on the outside of");
+
+    String title() {
+        if (view.stance().engaged().isEmpty()) {
+            return layout.name() + ", in neutral, seen from the side";
+        }
+        String stands = view.stance().engaged().entrySet().stream()
+                .map(entry -> name(entry.getKey()) + " toward the " + entry.getValue().word())
+                .collect(Collectors.joining(", "));
+        return layout.name() + ", seen from the side: " + stands;
+    }
+
+    String description(PowerPath path) {
+        List<String> says = new ArrayList<>();
+        view.motion().ifPresent(motion -> says.add(outcome(motion)));
+        path.ways().forEach(way -> says.add("Power passes through "
+                + way.stream()
+                        .map(layout.parts()::get)
+                        .filter(part -> !(part instanceof Hub) && !(part instanceof ClutchingTeeth))
+                        .map(Part::name)
+                        .collect(Collectors.joining(", "))
+                + "."));
+        if (!view.faultyParts().isEmpty()) {
+            says.add("Faulty: " + names(view.faultyParts()) + ".");
+        }
+        if (!view.meantParts().isEmpty()) {
+            says.add("Ringed: " + names(view.meantParts()) + ".");
+        }
+        says.add("The clutch end is on the left.");
+        return String.join(" ", says);
+    }
+
+    private static String outcome(Motion motion) {
+        return switch (motion.outcome()) {
+            case DRIVES -> motion.ratio()
+                    .map(ratio -> "Drives %s, %s turns of the input for one of the output."
+                            .formatted(
+                                    ratio.signum() < 0 ? "against the engine's sense" : "in the engine's sense",
+                                    Svg.number(ratio.absolute().toDouble())))
+                    .orElse("Drives.");
+            case NEUTRAL -> "No drive: input and output can turn without each other.";
+            case LOCKED -> "Locked: input and output can only stand still.";
+            case INPUT_HELD -> "The input is held; the output is free.";
+            case OUTPUT_HELD -> "The output is held; the input is free.";
+        };
+    }
+
+    String ofPart(Part part, Bodies.State state, Optional<Fraction> speed, boolean carries) {
+        List<String> says = new ArrayList<>();
+        says.add(part.name());
+        if (part instanceof Gear gear) {
+            says.add(gear.teeth() + " teeth");
+            says.add(gear.helixDeg() == 0 ? "straight cut" : "helical");
+            says.add(SEATS.get(gear.seat()) + " " + name(gear.carrier()));
+        }
+        if (part instanceof Shaft shaft && shaft.held()) {
+            says.add("held in the case");
+        } else if (state == Bodies.State.STANDS_STILL) {
+            says.add("stands still");
+        } else if (state == Bodies.State.NOT_DRIVEN) {
+            says.add("not driven");
+        } else if (state == Bodies.State.TURNS) {
+            speed.ifPresent(turns -> says.add(turns(turns)));
+        }
+        if (carries) {
+            says.add("carries power");
+        }
+        if (view.faultyParts().contains(part.id())) {
+            says.add("faulty");
+        }
+        return String.join(", ", says);
+    }
+
+    static String turning(String name, Fraction speed) {
+        return name + " " + turns(speed);
+    }
+
+    private static String turns(Fraction speed) {
+        String sense = speed.signum() > 0 ? "as the engine does (+)" : "the other way than the engine (−)";
+        return "turns %s times for one turn of the input, %s"
+                .formatted(Svg.number(speed.absolute().toDouble()), sense);
+    }
+
+    private String names(Set<String> ids) {
+        return layout.parts().keySet().stream()
+                .filter(ids::contains)
+                .map(this::name)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String name(String id) {
+        return Optional.ofNullable(layout.parts().get(id)).map(Part::name).orElse(id);
+    }
+}

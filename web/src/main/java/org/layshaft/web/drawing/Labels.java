@@ -1,0 +1,125 @@
+package org.layshaft.web.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Rail;
+import org.layshaft.kb.layout.Shaft;
+
+/** The names that stand beside the parts, each where there is room nearest to its part. */
+final class Labels {
+    private static final double SIZE = 13.5;
+    private static final double GAP = 4;
+    private static final double STEP = 9;
+    private static final int STEPS = 9;
+    private static final double LED = 16;
+
+    private final Plan plan;
+    private final Surroundings around;
+    private final Figures figures;
+    private final Room room;
+
+    Labels(Plan plan, Surroundings around, Figures figures, Room room) {
+        this.plan = plan;
+        this.around = around;
+        this.figures = figures;
+        this.room = room;
+    }
+
+    void write(Svg svg) {
+        Layout layout = plan.layout();
+        GearFigures gears = new GearFigures(plan);
+        svg.open("g", "class", "labels", "aria-hidden", "true", "pointer-events", "none");
+        layout.all(Rail.class).forEach(rail -> beside(svg, rail));
+        layout.all(Gear.class).forEach(gear -> near(
+                svg, figures.box(gear.id()), wrapped(withoutGear(gear)), gears.freeSide(gear)));
+        layout.all(Shaft.class).forEach(shaft -> atEnd(svg, shaft));
+        layout.all(Differential.class)
+                .forEach(part -> near(svg, figures.box(part.id()), new Label(List.of(part.name()), SIZE, "name"), 1));
+        layout.all(Clutch.class)
+                .forEach(part -> near(svg, figures.box(part.id()), new Label(List.of(part.name()), SIZE, "name"), 1));
+        svg.close();
+    }
+
+    private static Label wrapped(String name) {
+        // A long name gets longer lines rather than many.
+        return Label.wrapped(name, name.length() > 18 ? 96 : 58, SIZE, "name");
+    }
+
+    /** Beside a gear, that it is a gear need not be said. */
+    private static String withoutGear(Gear gear) {
+        String name = gear.name();
+        String end = " gear";
+        return name.endsWith(end) && !gear.id().endsWith("-gear") ? name.substring(0, name.length() - end.length()) : name;
+    }
+
+    private void near(Svg svg, Box part, Label label, int side) {
+        List<Box> wishes = new ArrayList<>();
+        double beside = part.width() / 2 + label.width() / 2 + GAP;
+        for (int step = 0; step < STEPS; step++) {
+            if (step == 2) {
+                wishes.add(label.box(part.x() - beside, part.y() - label.height() - 10));
+                wishes.add(label.box(part.x() + beside, part.y() - label.height() - 10));
+                wishes.add(label.box(part.x() - beside, part.y() + 10));
+                wishes.add(label.box(part.x() + beside, part.y() + 10));
+            }
+            for (double aside : new double[] {0, -12, 12}) {
+                wishes.add(label.box(part.x() + aside, away(part, label, side, step)));
+            }
+            for (double aside : new double[] {0, -12, 12}) {
+                wishes.add(label.box(part.x() + aside, away(part, label, -side, step + 0.4)));
+            }
+        }
+        Box box = room.takeBest(wishes);
+        leader(svg, part, box);
+        label.write(svg, box);
+    }
+
+    private static double away(Box part, Label label, int side, double step) {
+        double away = GAP + step * STEP;
+        return side < 0 ? part.top() - away - label.height() : part.bottom() + away;
+    }
+
+    private static void leader(Svg svg, Box part, Box label) {
+        Pen pen = null;
+        if (label.top() - part.bottom() > LED) {
+            pen = Pen.at(label.x(), label.top()).line(part.x(), part.bottom());
+        } else if (part.top() - label.bottom() > LED) {
+            pen = Pen.at(label.x(), label.bottom()).line(part.x(), part.top());
+        }
+        if (pen != null) {
+            svg.path(pen, "class", "leader", "fill", "none", "stroke", Ink.FAINT, "stroke-width", 0.8);
+        }
+    }
+
+    private void atEnd(Svg svg, Shaft shaft) {
+        Label label = Label.wrapped(shaft.name(), 90, SIZE, "name shaft-name");
+        Box bar = figures.box(shaft.id());
+        boolean front = plan.layout().input().equals(shaft.id());
+        double half = label.width() / 2;
+        List<Box> wishes = new ArrayList<>();
+        for (boolean atFront : new boolean[] {front, !front}) {
+            double end = atFront ? bar.left() + half : bar.right() - half;
+            double beyond = atFront ? bar.left() - half - 8 : bar.right() + half + 8;
+            for (int step = 0; step < STEPS; step++) {
+                double away = 4 + step * STEP;
+                for (double aside : new double[] {0, atFront ? 40 : -40, atFront ? -half : half}) {
+                    wishes.add(label.box(end + aside, bar.top() - away - label.height()));
+                    wishes.add(label.box(end + aside, bar.bottom() + away));
+                }
+            }
+            wishes.add(label.box(beyond, bar.y() - label.height() / 2));
+        }
+        Box box = room.takeBest(wishes);
+        label.write(svg, box);
+    }
+
+    private void beside(Svg svg, Rail rail) {
+        Label label = new Label(List.of(rail.name()), SIZE, "name");
+        double x = figures.box(rail.id()).left() - 8 - label.width() / 2;
+        label.write(svg, room.take(label.box(x, around.railY(rail.id()) - label.height() / 2)));
+    }
+}

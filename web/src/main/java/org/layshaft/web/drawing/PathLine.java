@@ -1,0 +1,178 @@
+package org.layshaft.web.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.ClutchingTeeth;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Sleeve;
+
+/** The line that runs through the parts that carry power: along shafts, across meshes, through teeth, sleeve and hub. */
+final class PathLine {
+
+    /** A point of the line. */
+    record Point(double x, double y) {
+        boolean at(Point other) {
+            return Math.hypot(x - other.x, y - other.y) < 0.5;
+        }
+    }
+
+    private final Plan plan;
+    private final Surroundings around;
+    private final Figures figures;
+
+    PathLine(Plan plan, Surroundings around, Figures figures) {
+        this.plan = plan;
+        this.around = around;
+        this.figures = figures;
+    }
+
+    List<Point> points(List<String> way) {
+        List<Point> points = new ArrayList<>();
+        for (int at = 0; at < way.size(); at++) {
+            for (Point point : of(way, at)) {
+                if (points.isEmpty() || !points.get(points.size() - 1).at(point)) {
+                    points.add(point);
+                }
+            }
+        }
+        return points;
+    }
+
+    private List<Point> of(List<String> way, int at) {
+        Layout layout = plan.layout();
+        Part part = layout.parts().get(way.get(at));
+        if (part instanceof Gear gear) {
+            return gear(way, at, gear);
+        }
+        if (part instanceof Shaft shaft) {
+            Box bar = figures.box(shaft.id());
+            List<Point> ends = new ArrayList<>();
+            if (at == 0) {
+                ends.add(new Point(bar.left(), bar.y()));
+            }
+            if (at == way.size() - 1) {
+                ends.add(new Point(bar.right(), bar.y()));
+            }
+            return ends;
+        }
+        if (part instanceof Sleeve sleeve) {
+            double y = plan.carrierY(sleeve.shaft());
+            return List.of(new Point(plan.restX(sleeve.id()), y + side(way, at) * inTeeth()));
+        }
+        if (part instanceof Hub hub) {
+            return List.of(new Point(plan.restX(hub.sleeve()), plan.carrierY(hub.shaft())));
+        }
+        if (part instanceof Clutch clutch) {
+            return List.of(new Point(around.clutchX() - 28, plan.carrierY(clutch.drives())));
+        }
+        if (part instanceof Differential differential) {
+            return List.of(new Point(plan.x(differential.id()), plan.carrierY(differential.id())));
+        }
+        if (part instanceof HalfShaft half) {
+            Box bar = figures.box(half.id());
+            double end = bar.x() < plan.x(half.differential()) ? bar.left() + 18 : bar.right() - 18;
+            return List.of(new Point(end, bar.y()));
+        }
+        return List.of();
+    }
+
+    private List<Point> gear(List<String> way, int at, Gear gear) {
+        List<Point> points = new ArrayList<>();
+        double x = plan.x(gear.id());
+        double y = plan.gearY(gear.id());
+        if (at > 0 && isGear(way.get(at - 1))) {
+            points.add(edge(way.get(at - 1), gear.id()));
+            points.add(edge(gear.id(), way.get(at - 1)));
+        }
+        boolean besideBore = gear.seat() == Seat.RIM || isTeeth(way, at - 1) || isTeeth(way, at + 1);
+        boolean alongShaft = isShaft(way, at - 1) || isShaft(way, at + 1);
+        Point inBore = new Point(x, y);
+        Point aside = new Point(x, y + side(way, at) * inTeeth());
+        if (besideBore && alongShaft) {
+            points.addAll(isShaft(way, at - 1) ? List.of(inBore, aside) : List.of(aside, inBore));
+        } else {
+            points.add(besideBore ? aside : inBore);
+        }
+        return points;
+    }
+
+    /** Where clutching teeth and sleeve meet, from the axis. */
+    private double inTeeth() {
+        return plan.hubRadius() - 2;
+    }
+
+    /** The point of a gear nearest to its mate. */
+    private Point edge(String gear, String mate) {
+        double way = Math.signum(plan.gearY(mate) - plan.gearY(gear));
+        return new Point(plan.x(gear), plan.gearY(gear) + way * plan.radius(gear));
+    }
+
+    /** Up is -1, down 1: where power comes to the sleeve's gear from, or goes to from it; up where it stays on its line. */
+    private int side(List<String> way, int at) {
+        for (int near : new int[] {at, at - 1, at + 1, at - 2, at + 2}) {
+            if (near >= 0 && near < way.size() && isGear(way.get(near))) {
+                for (int mate : new int[] {near - 1, near + 1}) {
+                    if (mate >= 0 && mate < way.size() && isGear(way.get(mate))) {
+                        return plan.gearY(way.get(mate)) > plan.gearY(way.get(near)) ? 1 : -1;
+                    }
+                }
+                return -1;
+            }
+        }
+        return -1;
+    }
+
+    private boolean isGear(String id) {
+        return plan.layout().find(Gear.class, id).isPresent();
+    }
+
+    private boolean isTeeth(List<String> way, int at) {
+        return at >= 0
+                && at < way.size()
+                && plan.layout().find(ClutchingTeeth.class, way.get(at)).isPresent();
+    }
+
+    private boolean isShaft(List<String> way, int at) {
+        return at >= 0
+                && at < way.size()
+                && plan.layout().find(Shaft.class, way.get(at)).isPresent();
+    }
+
+    void write(Svg svg, List<String> way) {
+        List<Point> points = points(way);
+        if (points.size() < 2) {
+            return;
+        }
+        Pen pen = Pen.at(points.get(0).x(), points.get(0).y());
+        points.stream().skip(1).forEach(point -> pen.line(point.x(), point.y()));
+        svg.open("g", "class", "power", "data-way", String.join(" ", way), "fill", "none", "stroke-linejoin", "round");
+        svg.path(pen, "class", "power-halo", "stroke", Ink.PAPER, "stroke-width", 7.0);
+        svg.path(pen, "class", "power-line", "stroke", Ink.POWER, "stroke-width", 3.5);
+        Pen heads = new Pen();
+        for (int at = 1; at < points.size(); at++) {
+            boolean last = at == points.size() - 1;
+            heads(heads, points.get(at - 1), points.get(at), last);
+        }
+        svg.path(heads, "class", "power-head", "fill", Ink.POWER, "stroke", Ink.PAPER, "stroke-width", 1.0);
+        svg.close();
+    }
+
+    private static void heads(Pen pen, Point from, Point to, boolean last) {
+        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+        if (last) {
+            Heads.solid(pen, to.x(), to.y(), to.x() - from.x(), to.y() - from.y(), 14);
+        } else if (length > 44) {
+            double x = (from.x() + to.x()) / 2;
+            double y = (from.y() + to.y()) / 2;
+            Heads.solid(pen, x, y, to.x() - from.x(), to.y() - from.y(), 12);
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package org.layshaft.web.drawing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Shaft;
+
+/** Where everything lies, before anything is painted. The front is left. */
+final class Plan {
+    private static final double USUAL_DISTANCE = 150;
+    private static final double GREATEST_EXTENT = 540;
+
+    private final Layout layout;
+    private final Stance stance;
+    private final Lines lines;
+    private final Sizes sizes;
+    private final Strokes strokes;
+    private final Columns columns;
+    private final Outlines outlines;
+    private final Heights heights;
+
+    Plan(Layout layout, Stance stance) {
+        this.layout = layout;
+        this.stance = stance;
+        this.lines = new Lines(layout);
+        this.sizes = new Sizes(layout);
+        this.strokes = new Strokes(layout);
+        this.columns = new Columns(layout, lines, sizes);
+        Radii radii = new Radii(layout, lines);
+        double usual = USUAL_DISTANCE / mainDistanceMm(radii);
+        Heights tried = new Heights(layout, lines, outlines(radii, usual));
+        double unitsPerMm = usual * Math.min(1, GREATEST_EXTENT / tried.extent());
+        this.outlines = outlines(radii, unitsPerMm);
+        this.heights = new Heights(layout, lines, outlines);
+    }
+
+    private Outlines outlines(Radii radii, double unitsPerMm) {
+        return new Outlines(layout, lines, sizes, columns, radii, unitsPerMm);
+    }
+
+    /** The greatest centre distance between shafts that turn, without that of a final drive. */
+    private double mainDistanceMm(Radii radii) {
+        return layout.everyMesh()
+                .filter(mesh -> Stream.of(mesh.first(), mesh.second())
+                        .map(gear -> lines.of(layout.gear(gear)))
+                        .noneMatch(line ->
+                                lines.held(line) || lines.differential(line).isPresent()))
+                .mapToDouble(radii::centreDistanceMm)
+                .max()
+                .orElseGet(() -> layout.all(Gear.class)
+                        .mapToDouble(gear -> 2 * radii.ofMm(gear.id()))
+                        .max()
+                        .orElse(USUAL_DISTANCE));
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    Stance stance() {
+        return stance;
+    }
+
+    Lines lines() {
+        return lines;
+    }
+
+    Strokes strokes() {
+        return strokes;
+    }
+
+    double half(String id) {
+        return sizes.half(id);
+    }
+
+    double radius(String gear) {
+        return outlines.radius(gear);
+    }
+
+    double sleeveRadius() {
+        return outlines.sleeveRadius();
+    }
+
+    /** Inside of the sleeves, outside of the hubs. */
+    double hubRadius() {
+        return sleeveRadius() - 13;
+    }
+
+    /** The middle of an item where it stands now. */
+    double x(String id) {
+        return columns.of(id) + strokes.displacement(mover(id), stance);
+    }
+
+    /** The middle of an item in neutral. */
+    double restX(String id) {
+        return columns.of(id);
+    }
+
+    private String mover(String id) {
+        return layout.find(Gear.class, id)
+                .filter(gear -> gear.seat() == Seat.RIM)
+                .map(Gear::carrier)
+                .orElse(id);
+    }
+
+    double lineY(String line) {
+        return heights.of(line);
+    }
+
+    /** The height of a shaft's or differential's middle. */
+    double carrierY(String carrier) {
+        return lineY(lines.ofCarrier(carrier));
+    }
+
+    double gearY(String gear) {
+        return lineY(lines.of(layout.gear(gear)));
+    }
+
+    Box gearBox(String gear) {
+        return Box.about(x(gear), gearY(gear), half(gear), radius(gear));
+    }
+
+    /** Whether the two stand in one column now and touch, so that the drawing itself shows that they mesh. */
+    boolean touch(Mesh mesh) {
+        boolean inColumn = Math.abs(x(mesh.first()) - x(mesh.second())) < 0.5;
+        double apart = Math.abs(gearY(mesh.first()) - gearY(mesh.second()));
+        return inColumn && Math.abs(apart - outlines.centreDistance(mesh)) < 0.5;
+    }
+
+    /** The meshes that are made now. */
+    List<Mesh> made() {
+        Stream<Mesh> slid = stance.engaged().entrySet().stream().flatMap(entry -> Sizes.slidMeshes(
+                layout, entry.getKey(), entry.getValue()));
+        return Stream.concat(layout.meshes().stream(), slid).distinct().toList();
+    }
+
+    /** Lines from the top of the drawing to its foot. */
+    List<String> linesFromTop() {
+        return lines.all().stream()
+                .sorted(Comparator.comparingDouble(this::lineY))
+                .toList();
+    }
+
+    /** Everything between the walls and around the gears. */
+    Box gearing() {
+        return Box.of(covered(line -> true));
+    }
+
+    /** What lines of the box cover, wherever forks may take it. */
+    List<Box> covered(Predicate<String> wanted) {
+        return lines.all().stream()
+                .filter(wanted)
+                .flatMap(line -> outlines.within(line).stream().map(box -> box.moved(0, lineY(line))))
+                .toList();
+    }
+
+    Optional<Box> span(Shaft shaft) {
+        return shaft.along().stream()
+                .map(id -> Box.about(restX(id), carrierY(shaft.id()), half(id), Sizes.SHAFT_RADIUS))
+                .reduce(Box::with);
+    }
+}

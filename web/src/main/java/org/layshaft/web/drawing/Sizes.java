@@ -1,0 +1,78 @@
+package org.layshaft.web.drawing;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.layshaft.kb.layout.Bearing;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Engagement;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.Seat;
+import org.layshaft.kb.layout.Side;
+import org.layshaft.kb.layout.Sleeve;
+
+/** How long things are along the shafts. Lengths are by kind, not to scale: a layout does not tell them. */
+final class Sizes {
+    static final double SHAFT_RADIUS = 8;
+    static final double NOSE_RADIUS = 5;
+    /** The room round a shaft in which the needles of a free gear run. */
+    static final double NEEDLE_GAP = 6;
+
+    static final double GAP = 8;
+    /** Between a gear and the sleeve that couples it: clutching teeth, blocking ring and some air. */
+    static final double COUPLING_GAP = 27;
+
+    static final double CLUTCHING_TEETH = 10;
+    static final double RING = 9;
+
+    private static final double GEAR_HALF = 21;
+    private static final double SLID_GEAR_HALF = 14;
+    private static final double SLEEVE_HALF = 23;
+    private static final double BEARING_HALF = 10;
+    private static final double NEEDLES_HALF = 8;
+    private static final double DIFFERENTIAL_HALF = 46;
+
+    private final Layout layout;
+    private final Set<String> slid;
+
+    Sizes(Layout layout) {
+        this.layout = layout;
+        // Gears that a fork brings into mesh are narrow, so that the slide stays short.
+        this.slid = slidMeshes(layout)
+                .flatMap(mesh -> Stream.of(mesh.first(), mesh.second()))
+                .collect(Collectors.toSet());
+    }
+
+    /** The meshes that a fork makes. */
+    static Stream<Mesh> slidMeshes(Layout layout) {
+        return layout.members().stream()
+                .flatMap(member -> member.sides().keySet().stream()
+                        .flatMap(side -> slidMeshes(layout, member.part(), side)));
+    }
+
+    /** The meshes that a fork makes when it takes this sleeve or sliding gear to that side. */
+    static Stream<Mesh> slidMeshes(Layout layout, String member, Side side) {
+        return layout.members().stream()
+                .filter(one -> one.part().equals(member))
+                .flatMap(one -> one.at(side).stream())
+                .filter(Engagement.Meshes.class::isInstance)
+                .flatMap(engagement -> ((Engagement.Meshes) engagement).meshes().stream());
+    }
+
+    double half(String id) {
+        Part part = layout.parts().get(id);
+        if (part instanceof Gear gear) {
+            return slid.contains(id) || gear.seat() == Seat.SLIDING ? SLID_GEAR_HALF : GEAR_HALF;
+        }
+        if (part instanceof Sleeve) {
+            return SLEEVE_HALF;
+        }
+        if (part instanceof Bearing bearing) {
+            return bearing.outer().equals(Bearing.CASE) ? BEARING_HALF : NEEDLES_HALF;
+        }
+        return part instanceof Differential ? DIFFERENTIAL_HALF : GEAR_HALF;
+    }
+}

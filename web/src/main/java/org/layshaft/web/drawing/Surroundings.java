@@ -1,0 +1,57 @@
+package org.layshaft.web.drawing;
+
+import java.util.List;
+
+/**
+ * What lies around the gearing: clutch and engine before it, output behind it, rails above it.
+ *
+ * @param gearing what the gears cover, with everything in neutral
+ * @param rails ids of the rails from the top down
+ */
+record Surroundings(Box gearing, List<String> rails) {
+    private static final double CASE_ROOM = 30;
+    private static final double RAIL_PITCH = 34;
+    /** Leaves room for names above the gears. */
+    private static final double ABOVE_GEARS = 62;
+
+    double clutchX() {
+        return gearing.left() - 112;
+    }
+
+    double engineX() {
+        return clutchX() - 48;
+    }
+
+    double outputX() {
+        return gearing.right() + 88;
+    }
+
+    Box caseBox() {
+        return gearing.grown(CASE_ROOM);
+    }
+
+    double railY(String rail) {
+        int fromFoot = rails.size() - 1 - rails.indexOf(rail);
+        return gearing.top() - ABOVE_GEARS - fromFoot * RAIL_PITCH;
+    }
+
+    double detentX() {
+        return gearing.right() + 8;
+    }
+
+    double interlockX() {
+        return gearing.right() + 76;
+    }
+
+    double railEnd() {
+        return gearing.right() + 104;
+    }
+
+    double leftWheelX() {
+        return gearing.left() - 132;
+    }
+
+    double rightWheelX() {
+        return gearing.right() + 132;
+    }
+}
