@@ -47,13 +47,22 @@ final class BearingFigures {
         Box box = Box.about(plan.x(bearing.outer()), y, half, outer);
         double middle = (Sizes.SHAFT_RADIUS + outer) / 2;
         return new Figure(bearing, box, Ink.BEARING, svg -> {
-            svg.path(GearFigures.halves(box, Sizes.SHAFT_RADIUS), "class", "target", "fill", "none", "stroke", "none",
-                    "pointer-events", "all");
+            svg.path(
+                    GearFigures.halves(box, Sizes.SHAFT_RADIUS),
+                    "class",
+                    "target",
+                    "fill",
+                    "none",
+                    "stroke",
+                    "none",
+                    "pointer-events",
+                    "all");
             int count = (int) (2 * half / NEEDLE_PITCH);
             for (int side : new int[] {-1, 1}) {
                 for (int at = 0; at < count; at++) {
                     double x = box.x() + (at - (count - 1) / 2.0) * NEEDLE_PITCH;
-                    svg.leaf("circle", "class", "body", "cx", x, "cy", y + side * middle, "r", 2.1, "stroke-width", 1.0);
+                    svg.leaf(
+                            "circle", "class", "body", "cx", x, "cy", y + side * middle, "r", 2.1, "stroke-width", 1.0);
                 }
             }
         });

@@ -45,9 +45,10 @@ record Bodies(Layout layout, Motion motion) {
 
     /** Turns for one turn of the input; empty where nothing fixes it. */
     Optional<Fraction> speed(Part part) {
-        return motion.speedOf(part.id()).or(() -> fastTo(part)
-                .flatMap(id -> Optional.ofNullable(layout.parts().get(id)))
-                .flatMap(this::speed));
+        return motion.speedOf(part.id())
+                .or(() -> fastTo(part)
+                        .flatMap(id -> Optional.ofNullable(layout.parts().get(id)))
+                        .flatMap(this::speed));
     }
 
     private static boolean turnsAtAll(Part part) {

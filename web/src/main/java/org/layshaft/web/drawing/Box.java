@@ -46,6 +46,11 @@ record Box(double left, double top, double right, double bottom) {
         return new Box(left + right, top + down, this.right + right, bottom + down);
     }
 
+    /** The point of this nearest to that one. */
+    Point nearest(double x, double y) {
+        return new Point(Math.max(left, Math.min(right, x)), Math.max(top, Math.min(bottom, y)));
+    }
+
     /** Whether they come nearer than this to each other. */
     boolean near(Box other, double gap) {
         return left < other.right + gap

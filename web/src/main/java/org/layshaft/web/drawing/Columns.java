@@ -85,11 +85,16 @@ final class Columns {
         Shaft inner = layout.shaft(bearing.inner());
         Shaft outer = layout.shaft(bearing.outer());
         List<String> within = Lines.between(layout).stream()
-                .filter(other -> other.inner().equals(inner.id()) && other.outer().equals(outer.id()))
+                .filter(other ->
+                        other.inner().equals(inner.id()) && other.outer().equals(outer.id()))
                 .map(Bearing::id)
                 .toList();
         List<String> along = inner.along();
-        int first = along.stream().filter(within::contains).findFirst().map(along::indexOf).orElse(0);
+        int first = along.stream()
+                .filter(within::contains)
+                .findFirst()
+                .map(along::indexOf)
+                .orElse(0);
         int last = within.stream().mapToInt(along::indexOf).max().orElse(0);
         List<String> outers = ordered(outer);
         along.subList(0, Math.max(first, 0)).stream()

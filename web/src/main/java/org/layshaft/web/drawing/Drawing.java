@@ -1,6 +1,9 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.layshaft.kb.layout.Layout;
 
 /** A box drawn from the side, the clutch end on the left. Thread-safe; the same layout and view give the same text. */
@@ -36,17 +39,32 @@ public final class Drawing {
     }
 
     private String write(boolean alone) {
-        Svg svg = new Svg();
+        PowerPath path = view.motion().map(motion -> PowerPath.of(plan, motion)).orElse(new PowerPath(List.of()));
         InWords words = new InWords(layout, view);
-        PowerPath path = view.motion()
-                .map(motion -> PowerPath.of(plan, motion))
-                .orElse(new PowerPath(java.util.List.of()));
-        Optional<Bodies> bodies = view.motion().map(motion -> new Bodies(layout, motion));
-        Box canvas = canvas();
+        Svg picture = new Svg();
+        Room room = new Room(figures.all().stream().map(Figure::box).toList());
+        paint(picture, room, words, path);
+        Box canvas = room.extent().grown(MARGIN);
+        if (view.motion().isPresent()) {
+            canvas = Key.below(picture, canvas, new MeshLinks(plan, figures).any());
+        }
+        Svg svg = new Svg();
+        open(svg, canvas, alone);
+        svg.say("title", words.title(), "id", titleId());
+        svg.say("desc", words.description(path), "id", descriptionId());
+        LockedMark.pattern(svg, view.idPrefix());
+        if (alone) {
+            svg.rect(canvas, "fill", Ink.PAPER);
+        }
+        return svg.append(picture).close().toString();
+    }
+
+    private void open(Svg svg, Box canvas, boolean alone) {
         boolean links = layout.parts().keySet().stream()
                 .anyMatch(part -> view.linkOf().apply(part).isPresent());
-        String title = view.idPrefix() + "title";
-        String description = view.idPrefix() + "desc";
+        String viewBox = Stream.of(canvas.left(), canvas.top(), canvas.width(), canvas.height())
+                .map(Svg::number)
+                .collect(Collectors.joining(" "));
         svg.open(
                 "svg",
                 "xmlns",
@@ -54,8 +72,7 @@ public final class Drawing {
                 "class",
                 "drawing",
                 "viewBox",
-                Svg.number(canvas.left()) + " " + Svg.number(canvas.top()) + " " + Svg.number(canvas.width()) + " "
-                        + Svg.number(canvas.height()),
+                viewBox,
                 "width",
                 alone ? canvas.width() : null,
                 "height",
@@ -63,49 +80,36 @@ public final class Drawing {
                 "role",
                 links ? "group" : "img",
                 "aria-labelledby",
-                title,
+                titleId(),
                 "aria-describedby",
-                description,
+                descriptionId(),
                 "font-family",
-                "system-ui, 'Liberation Sans', Arial, sans-serif",
-                "stroke-linecap",
-                "butt");
-        svg.say("title", words.title(), "id", title);
-        svg.say("desc", words.description(path), "id", description);
-        Marks.pattern(svg, view.idPrefix());
-        if (alone) {
-            svg.rect(canvas, "fill", Ink.PAPER);
-        }
-        Room room = new Room(figures.all().stream().map(Figure::box).toList());
+                "system-ui, 'Liberation Sans', Arial, sans-serif");
+    }
+
+    private String titleId() {
+        return view.idPrefix() + "title";
+    }
+
+    private String descriptionId() {
+        return view.idPrefix() + "desc";
+    }
+
+    private void paint(Svg svg, Room room, InWords words, PowerPath path) {
+        Optional<Bodies> bodies = view.motion().map(motion -> new Bodies(layout, motion));
         new Backdrop(plan, around).write(svg, room);
         PartElements elements = new PartElements(view, words, bodies);
         figures.all().forEach(figure -> elements.write(svg, figure));
-        overlay(svg, path, bodies, canvas, room);
-        svg.close();
-        return svg.toString();
-    }
-
-    private void overlay(Svg svg, PowerPath path, Optional<Bodies> bodies, Box canvas, Room room) {
         svg.open("g", "class", "overlay", "pointer-events", "none");
         bodies.ifPresent(all -> new TurningArrows(plan, around, figures, all).write(svg, room));
         new MeshLinks(plan, figures).write(svg, room);
         PathLine line = new PathLine(plan, around, figures);
         path.ways().forEach(way -> line.write(svg, way));
         svg.close();
-        new Labels(plan, around, figures, room).write(svg);
-        Marks marks = new Marks(view, around, figures);
-        view.motion().ifPresent(motion -> marks.outcome(svg, room, motion.outcome()));
+        Marks marks = new Marks(view, figures);
         marks.write(svg, room);
-        bodies.ifPresent(all -> Key.write(svg, canvas));
-    }
-
-    private Box canvas() {
-        Box all = Box.of(figures.all().stream().map(Figure::box).toList());
-        double foot = all.bottom() + 52;
-        return new Box(
-                Math.min(all.left(), around.engineX() - 40),
-                all.top() - 30,
-                Math.max(all.right(), around.outputX() + 62),
-                foot + Key.HEIGHT).grown(MARGIN);
+        new Labels(plan, around, figures, marks, room).write(svg);
+        view.motion().ifPresent(motion -> new LockedMark(around, view.idPrefix()).write(svg, room, motion.outcome()));
+        room.take(around.caseBox());
     }
 }

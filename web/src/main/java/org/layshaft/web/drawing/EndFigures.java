@@ -64,21 +64,24 @@ final class EndFigures {
         });
     }
 
-    Figure halfShaft(HalfShaft half) {
+    /** The wheel at the end of a half-shaft. */
+    Box wheel(HalfShaft half) {
         Differential differential = plan.layout().the(Differential.class, half.differential());
         boolean first = differential.halfShafts().indexOf(half.id()) == 0;
+        double x = first ? around.leftWheelX() : around.rightWheelX();
+        return Box.about(x, plan.carrierY(half.differential()), WHEEL_HALF_WIDTH, WHEEL_RADIUS);
+    }
+
+    Figure halfShaft(HalfShaft half) {
         double y = plan.carrierY(half.differential());
         double x = plan.x(half.differential());
-        double wheelX = first ? around.leftWheelX() : around.rightWheelX();
-        Box bar = first
-                ? new Box(wheelX, y - Sizes.SHAFT_RADIUS, x - 30, y + Sizes.SHAFT_RADIUS)
-                : new Box(x + 30, y - Sizes.SHAFT_RADIUS, wheelX, y + Sizes.SHAFT_RADIUS);
-        Box wheel = Box.about(wheelX, y, WHEEL_HALF_WIDTH, WHEEL_RADIUS);
+        Box wheel = wheel(half);
+        Box bar = wheel.x() < x
+                ? new Box(wheel.x(), y - Sizes.SHAFT_RADIUS, x - 30, y + Sizes.SHAFT_RADIUS)
+                : new Box(x + 30, y - Sizes.SHAFT_RADIUS, wheel.x(), y + Sizes.SHAFT_RADIUS);
         return new Figure(half, bar, Ink.SHAFT, svg -> {
             svg.rect(bar, "class", "body");
             svg.rect(wheel, "class", "body wheel", "rx", 7.0);
-            svg.say("text", half.wheel(), "class", "on-part", "x", wheelX, "y", wheel.bottom() + 15, "font-size", 13.0,
-                    "text-anchor", "middle", "fill", Ink.LINE, "stroke", "none");
         });
     }
 }

@@ -85,15 +85,16 @@ final class Figures {
     }
 
     private boolean isInside(Shaft shaft) {
-        return Lines.between(plan.layout()).stream().anyMatch(bearing -> bearing.inner()
-                .equals(shaft.id()));
+        return Lines.between(plan.layout()).stream()
+                .anyMatch(bearing -> bearing.inner().equals(shaft.id()));
     }
 
     private boolean holds(Figure figure, Figure inside) {
         return figure.part() instanceof Gear gear
                 && Lines.between(plan.layout()).stream()
-                        .anyMatch(bearing -> bearing.inner().equals(inside.part().id())
-                                && bearing.outer().equals(gear.carrier()));
+                        .anyMatch(
+                                bearing -> bearing.inner().equals(inside.part().id())
+                                        && bearing.outer().equals(gear.carrier()));
     }
 
     /** What sits on a line, front to rear; of things in one place the inner first. */

@@ -93,12 +93,12 @@ final class Heights {
         Box before = Box.of(placed());
         Box after = before.with(Box.of(moved(line, height)));
         double away = joints(line).stream()
-                .mapToDouble(mesh -> Math.abs(
-                        Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)))
+                .mapToDouble(
+                        mesh -> Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)))
                 .sum();
         boolean touches = joints(line).stream()
-                .anyMatch(mesh -> Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh))
-                        < 0.01);
+                .anyMatch(mesh ->
+                        Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)) < 0.01);
         return after.height()
                 - before.height()
                 + PER_UNIT_AWAY * away
@@ -126,7 +126,8 @@ final class Heights {
     /** The meshes of this line with lines that are placed. */
     private List<Mesh> joints(String line) {
         return layout.everyMesh()
-                .filter(mesh -> lineOf(mesh.first()).equals(line) != lineOf(mesh.second()).equals(line))
+                .filter(mesh -> lineOf(mesh.first()).equals(line)
+                        != lineOf(mesh.second()).equals(line))
                 .filter(mesh -> heights.containsKey(mateLine(line, mesh)))
                 .toList();
     }

@@ -8,11 +8,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 
@@ -26,7 +26,8 @@ record InWords(Layout layout, View view) {
             return layout.name() + ", in neutral, seen from the side";
         }
         String stands = view.stance().engaged().entrySet().stream()
-                .map(entry -> name(entry.getKey()) + " toward the " + entry.getValue().word())
+                .map(entry ->
+                        name(entry.getKey()) + " toward the " + entry.getValue().word())
                 .collect(Collectors.joining(", "));
         return layout.name() + ", seen from the side: " + stands;
     }
@@ -34,13 +35,14 @@ record InWords(Layout layout, View view) {
     String description(PowerPath path) {
         List<String> says = new ArrayList<>();
         view.motion().ifPresent(motion -> says.add(outcome(motion)));
-        path.ways().forEach(way -> says.add("Power passes through "
-                + way.stream()
-                        .map(layout.parts()::get)
-                        .filter(part -> !(part instanceof Hub) && !(part instanceof ClutchingTeeth))
-                        .map(Part::name)
-                        .collect(Collectors.joining(", "))
-                + "."));
+        path.ways()
+                .forEach(way -> says.add("Power passes through "
+                        + way.stream()
+                                .map(layout.parts()::get)
+                                .filter(part -> !(part instanceof Hub) && !(part instanceof ClutchingTeeth))
+                                .map(Part::name)
+                                .collect(Collectors.joining(", "))
+                        + "."));
         if (!view.faultyParts().isEmpty()) {
             says.add("Faulty: " + names(view.faultyParts()) + ".");
         }
@@ -53,12 +55,13 @@ record InWords(Layout layout, View view) {
 
     private static String outcome(Motion motion) {
         return switch (motion.outcome()) {
-            case DRIVES -> motion.ratio()
-                    .map(ratio -> "Drives %s, %s turns of the input for one of the output."
-                            .formatted(
-                                    ratio.signum() < 0 ? "against the engine's sense" : "in the engine's sense",
-                                    Svg.number(ratio.absolute().toDouble())))
-                    .orElse("Drives.");
+            case DRIVES ->
+                motion.ratio()
+                        .map(ratio -> "Drives %s, %s turns of the input for one of the output."
+                                .formatted(
+                                        ratio.signum() < 0 ? "against the engine's sense" : "in the engine's sense",
+                                        Svg.number(ratio.absolute().toDouble())))
+                        .orElse("Drives.");
             case NEUTRAL -> "No drive: input and output can turn without each other.";
             case LOCKED -> "Locked: input and output can only stand still.";
             case INPUT_HELD -> "The input is held; the output is free.";

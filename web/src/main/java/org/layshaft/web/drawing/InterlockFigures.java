@@ -3,7 +3,6 @@ package org.layshaft.web.drawing;
 import java.util.List;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Interlock;
-import org.layshaft.kb.layout.InterlockKind;
 import org.layshaft.kb.layout.InterlockPiece;
 import org.layshaft.kb.layout.Rail;
 
@@ -28,13 +27,24 @@ final class InterlockFigures {
 
     private Figure frame(Interlock interlock) {
         Box box = over(interlock.rails(), 20, 17);
-        String says = interlock.form() == InterlockKind.NONE ? "no interlock" : interlock.name();
-        return new Figure(interlock, box, Ink.SELECTOR_SMALL, svg -> {
-            svg.rect(box, "class", "frame", "rx", 6.0, "fill", "none", "stroke-width", 1.0, "stroke-dasharray", "4 3",
-                    "pointer-events", "stroke");
-            svg.say("text", says, "class", "on-part", "x", box.x(), "y", box.top() - 5, "font-size", 13.0, "text-anchor",
-                    "middle", "fill", Ink.LINE, "stroke", "none");
-        });
+        return new Figure(
+                interlock,
+                box,
+                Ink.SELECTOR_SMALL,
+                svg -> svg.rect(
+                        box,
+                        "class",
+                        "frame",
+                        "rx",
+                        6.0,
+                        "fill",
+                        "none",
+                        "stroke-width",
+                        1.0,
+                        "stroke-dasharray",
+                        "4 3",
+                        "pointer-events",
+                        "all"));
     }
 
     private Figure piece(InterlockPiece piece) {
@@ -63,8 +73,16 @@ final class InterlockFigures {
         double x = around.interlockX() + plan.strokes().displacement(rail, plan.stance());
         Box box = Box.about(x, around.railY(rail.id()), 3, RAIL_HALF + 1);
         return new Figure(piece, box, Ink.RING, svg -> {
-            svg.rect(Box.about(box.x(), box.y(), 12, 8), "class", "target", "fill", "none", "stroke", "none",
-                    "pointer-events", "all");
+            svg.rect(
+                    Box.about(box.x(), box.y(), 12, 8),
+                    "class",
+                    "target",
+                    "fill",
+                    "none",
+                    "stroke",
+                    "none",
+                    "pointer-events",
+                    "all");
             svg.rect(box, "class", "body", "rx", 1.5);
         });
     }
@@ -81,14 +99,28 @@ final class InterlockFigures {
     }
 
     private static void target(Svg svg, Box box) {
-        svg.rect(Box.about(box.x(), box.y(), 12, Math.max(12, box.height() / 2)), "class", "target", "fill", "none",
-                "stroke", "none", "pointer-events", "all");
+        svg.rect(
+                Box.about(box.x(), box.y(), 12, Math.max(12, box.height() / 2)),
+                "class",
+                "target",
+                "fill",
+                "none",
+                "stroke",
+                "none",
+                "pointer-events",
+                "all");
     }
 
     private Box over(List<String> rails, double halfWidth, double beyond) {
         double x = around.interlockX();
-        double top = rails.stream().mapToDouble(around::railY).min().orElse(around.gearing().top());
-        double foot = rails.stream().mapToDouble(around::railY).max().orElse(around.gearing().top());
+        double top = rails.stream()
+                .mapToDouble(around::railY)
+                .min()
+                .orElse(around.gearing().top());
+        double foot = rails.stream()
+                .mapToDouble(around::railY)
+                .max()
+                .orElse(around.gearing().top());
         return new Box(x - halfWidth, top - beyond, x + halfWidth, foot + beyond);
     }
 }

@@ -37,11 +37,12 @@ final class Joints {
         layout.all(Differential.class)
                 .forEach(differential -> differential.halfShafts().forEach(half -> join(differential.id(), half)));
         plan.made().forEach(mesh -> join(mesh.first(), mesh.second()));
-        layout.members().forEach(member -> plan.stance()
-                .of(member.part())
-                .flatMap(member::at)
-                .filter(Engagement.Couples.class::isInstance)
-                .ifPresent(couples -> join(member.part(), ((Engagement.Couples) couples).clutchingTeeth())));
+        layout.members()
+                .forEach(member -> plan.stance()
+                        .of(member.part())
+                        .flatMap(member::at)
+                        .filter(Engagement.Couples.class::isInstance)
+                        .ifPresent(couples -> join(member.part(), ((Engagement.Couples) couples).clutchingTeeth())));
     }
 
     private static boolean turnsWithCarrier(Layout layout, Gear gear) {

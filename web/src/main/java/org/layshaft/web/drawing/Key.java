@@ -1,33 +1,54 @@
 package org.layshaft.web.drawing;
 
-/** What lines and arrow heads mean, at the foot. */
+/** What lines, arrow heads and outlines mean, in rows at the foot. */
 final class Key {
-    static final double HEIGHT = 26;
+    private static final double SIZE = 13;
+    private static final double ROW = 24;
+    private static final double SAMPLE = 34;
+    private static final double BETWEEN = 22;
 
-    private Key() {}
+    private final Svg svg;
+    private final Box canvas;
+    private double x;
+    private double y;
 
-    static void write(Svg svg, Box canvas) {
-        double y = canvas.bottom() - 18;
-        double x = canvas.left() + 24;
-        svg.open("g", "class", "key", "aria-hidden", "true", "pointer-events", "none", "font-size", 13.0, "fill", Ink.LINE);
-        svg.path(Pen.at(x, y).across(x + 24), "class", "power-line", "stroke", Ink.POWER, "stroke-width", 3.5);
-        Pen head = new Pen();
-        Heads.solid(head, x + 24, y, 1, 0, 12);
-        svg.path(head, "class", "power-head", "fill", Ink.POWER);
-        text(svg, "carries power", x + 38, y);
-        sample(svg, "turns as the engine does", x + 152, y, true);
-        sample(svg, "turns the other way", x + 352, y, false);
-        box(svg, "stands-still", "5 2.5", x + 520, y);
-        text(svg, "stands still", x + 554, y);
-        box(svg, "not-driven", "1.5 2.5", x + 652, y);
-        text(svg, "not driven", x + 686, y);
-        svg.close();
+    private Key(Svg svg, Box canvas) {
+        this.svg = svg;
+        this.canvas = canvas;
+        this.x = canvas.left() + BETWEEN;
+        this.y = canvas.bottom() + ROW / 2;
     }
 
-    private static void sample(Svg svg, String says, double x, double y, boolean asEngine) {
+    /** Writes below this, and returns what is then covered. */
+    static Box below(Svg svg, Box canvas, boolean withLinks) {
+        Key key = new Key(svg, canvas);
+        svg.open("g", "class", "key", "aria-hidden", "true", "pointer-events", "none");
+        key.power();
+        key.turning("turns as the engine does", true);
+        key.turning("turns the other way", false);
+        key.outline("stands still", Bodies.State.STANDS_STILL);
+        key.outline("not driven", Bodies.State.NOT_DRIVEN);
+        if (withLinks) {
+            key.link();
+        }
+        svg.close();
+        return new Box(canvas.left(), canvas.top(), canvas.right(), key.y + ROW);
+    }
+
+    private void power() {
+        start("carries power");
+        svg.path(Pen.at(x, y).across(x + 22), "class", "power-line", "stroke", Ink.POWER, "stroke-width", 3.5);
         Pen head = new Pen();
-        Heads.solid(head, x + 22, y, 1, 0, 11);
-        svg.path(Pen.at(x, y).across(x + 18), "class", "turning-line", "stroke", Ink.LINE, "stroke-width", 2.2);
+        Heads.solid(head, x + 20, y, 1, 0, 12);
+        svg.path(head, "class", "power-head", "fill", Ink.POWER);
+        say("carries power");
+    }
+
+    private void turning(String says, boolean asEngine) {
+        start(says);
+        Pen head = new Pen();
+        Heads.solid(head, x + 20, y, 1, 0, 11);
+        svg.path(Pen.at(x, y).across(x + 16), "class", "turning-line", "stroke", Ink.LINE, "stroke-width", 2.2);
         svg.path(
                 head,
                 "class",
@@ -38,16 +59,57 @@ final class Key {
                 Ink.LINE,
                 "stroke-width",
                 1.6);
-        text(svg, says, x + 34, y);
+        say(says);
     }
 
-    private static void box(Svg svg, String state, String dashes, double x, double y) {
-        svg.open("g", "class", state, "fill", Ink.STILL, "stroke", Ink.STILL_LINE, "stroke-dasharray", dashes);
+    private void outline(String says, Bodies.State state) {
+        start(says);
+        svg.open(
+                "g",
+                "class",
+                state.word(),
+                "fill",
+                Ink.STILL,
+                "stroke",
+                Ink.STILL_LINE,
+                "stroke-dasharray",
+                PartElements.dashes(state));
         svg.rect(Box.about(x + 13, y, 13, 7), "class", "body", "stroke-width", 1.3);
         svg.close();
+        say(says);
     }
 
-    private static void text(Svg svg, String says, double x, double y) {
-        svg.say("text", says, "class", "note", "x", x, "y", y + 4.5);
+    private void link() {
+        start("meshes with");
+        svg.path(
+                Pen.at(x, y).across(x + 26),
+                "class",
+                "mesh-link",
+                "stroke",
+                Ink.LINE,
+                "stroke-width",
+                1.6,
+                "stroke-dasharray",
+                "6 4");
+        say("meshes with");
+    }
+
+    /** Goes to a new row where this one is full. */
+    private void start(String says) {
+        if (x + SAMPLE + label(says).width() > canvas.right()) {
+            x = canvas.left() + BETWEEN;
+            y += ROW;
+        }
+    }
+
+    private void say(String says) {
+        Label label = label(says);
+        double half = label.width() / 2;
+        svg.say("text", says, "class", "note", "x", x + SAMPLE, "y", y + SIZE / 3, "font-size", SIZE, "fill", Ink.LINE);
+        x += SAMPLE + 2 * half + BETWEEN;
+    }
+
+    private static Label label(String says) {
+        return new Label(java.util.List.of(says), SIZE, "note");
     }
 }

@@ -45,7 +45,24 @@ record Label(List<String> lines, double size, String style) {
     }
 
     void write(Svg svg, Box box) {
-        svg.open("text", "class", style, "font-size", size, "text-anchor", "middle", "fill", Ink.LINE);
+        svg.open(
+                "text",
+                "class",
+                style,
+                "font-size",
+                size,
+                "text-anchor",
+                "middle",
+                "fill",
+                Ink.LINE,
+                "stroke",
+                Ink.CASE,
+                "stroke-width",
+                3.0,
+                "stroke-linejoin",
+                "round",
+                "paint-order",
+                "stroke");
         for (int at = 0; at < lines.size(); at++) {
             double y = box.top() + (at + 0.82) * size * LEADING;
             svg.say("tspan", lines.get(at), "x", box.x(), "y", y);

@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Interlock;
+import org.layshaft.kb.layout.InterlockKind;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.layout.Shaft;
 
@@ -16,16 +21,20 @@ final class Labels {
     private static final double STEP = 9;
     private static final int STEPS = 9;
     private static final double LED = 16;
+    private static final double[] NEAR = {0, -12, 12};
+    private static final double[] FAR = {0, -12, 12, -34, 34, -56, 56};
 
     private final Plan plan;
     private final Surroundings around;
     private final Figures figures;
+    private final Marks marks;
     private final Room room;
 
-    Labels(Plan plan, Surroundings around, Figures figures, Room room) {
+    Labels(Plan plan, Surroundings around, Figures figures, Marks marks, Room room) {
         this.plan = plan;
         this.around = around;
         this.figures = figures;
+        this.marks = marks;
         this.room = room;
     }
 
@@ -34,14 +43,34 @@ final class Labels {
         GearFigures gears = new GearFigures(plan);
         svg.open("g", "class", "labels", "aria-hidden", "true", "pointer-events", "none");
         layout.all(Rail.class).forEach(rail -> beside(svg, rail));
-        layout.all(Gear.class).forEach(gear -> near(
-                svg, figures.box(gear.id()), wrapped(withoutGear(gear)), gears.freeSide(gear)));
+        layout.all(Fork.class)
+                .filter(fork -> base(fork).length() <= 4)
+                .forEach(fork -> near(svg, marked(fork), plainly(base(fork)), -1));
+        layout.all(Interlock.class).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
+        EndFigures ends = new EndFigures(plan, around);
+        layout.all(HalfShaft.class).forEach(half -> near(svg, room.take(ends.wheel(half)), plainly(half.wheel()), 1));
+        layout.all(Gear.class)
+                .forEach(gear -> near(svg, marked(gear), wrapped(withoutGear(gear)), gears.freeSide(gear)));
         layout.all(Shaft.class).forEach(shaft -> atEnd(svg, shaft));
-        layout.all(Differential.class)
-                .forEach(part -> near(svg, figures.box(part.id()), new Label(List.of(part.name()), SIZE, "name"), 1));
-        layout.all(Clutch.class)
-                .forEach(part -> near(svg, figures.box(part.id()), new Label(List.of(part.name()), SIZE, "name"), 1));
+        layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
+        layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         svg.close();
+    }
+
+    private Box marked(Part part) {
+        return marks.around(part, figures.box(part.id()));
+    }
+
+    private static Label plainly(String text) {
+        return new Label(List.of(text), SIZE, "name");
+    }
+
+    private static String base(Fork fork) {
+        return fork.name().replaceFirst(" fork$", "");
+    }
+
+    private static String interlock(Interlock interlock) {
+        return interlock.form() == InterlockKind.NONE ? "no interlock" : interlock.name();
     }
 
     private static Label wrapped(String name) {
@@ -53,7 +82,9 @@ final class Labels {
     private static String withoutGear(Gear gear) {
         String name = gear.name();
         String end = " gear";
-        return name.endsWith(end) && !gear.id().endsWith("-gear") ? name.substring(0, name.length() - end.length()) : name;
+        return name.endsWith(end) && !gear.id().endsWith("-gear")
+                ? name.substring(0, name.length() - end.length())
+                : name;
     }
 
     private void near(Svg svg, Box part, Label label, int side) {
@@ -61,15 +92,17 @@ final class Labels {
         double beside = part.width() / 2 + label.width() / 2 + GAP;
         for (int step = 0; step < STEPS; step++) {
             if (step == 2) {
-                wishes.add(label.box(part.x() - beside, part.y() - label.height() - 10));
-                wishes.add(label.box(part.x() + beside, part.y() - label.height() - 10));
-                wishes.add(label.box(part.x() - beside, part.y() + 10));
-                wishes.add(label.box(part.x() + beside, part.y() + 10));
+                for (double farther : new double[] {beside, beside + 22, beside + 44}) {
+                    for (double top : new double[] {part.y() - label.height() - 10, part.y() + 10}) {
+                        wishes.add(label.box(part.x() - farther, top));
+                        wishes.add(label.box(part.x() + farther, top));
+                    }
+                }
             }
-            for (double aside : new double[] {0, -12, 12}) {
+            for (double aside : step < 2 ? NEAR : FAR) {
                 wishes.add(label.box(part.x() + aside, away(part, label, side, step)));
             }
-            for (double aside : new double[] {0, -12, 12}) {
+            for (double aside : step < 2 ? NEAR : FAR) {
                 wishes.add(label.box(part.x() + aside, away(part, label, -side, step + 0.4)));
             }
         }
@@ -84,14 +117,19 @@ final class Labels {
     }
 
     private static void leader(Svg svg, Box part, Box label) {
-        Pen pen = null;
-        if (label.top() - part.bottom() > LED) {
-            pen = Pen.at(label.x(), label.top()).line(part.x(), part.bottom());
-        } else if (part.top() - label.bottom() > LED) {
-            pen = Pen.at(label.x(), label.bottom()).line(part.x(), part.top());
-        }
-        if (pen != null) {
-            svg.path(pen, "class", "leader", "fill", "none", "stroke", Ink.FAINT, "stroke-width", 0.8);
+        Point from = label.nearest(part.x(), part.y());
+        Point to = part.nearest(from.x(), from.y());
+        if (Math.hypot(from.x() - to.x(), from.y() - to.y()) > LED) {
+            svg.path(
+                    Pen.at(from.x(), from.y()).line(to.x(), to.y()),
+                    "class",
+                    "leader",
+                    "fill",
+                    "none",
+                    "stroke",
+                    Ink.FAINT,
+                    "stroke-width",
+                    0.8);
         }
     }
 
@@ -106,7 +144,8 @@ final class Labels {
             double beyond = atFront ? bar.left() - half - 8 : bar.right() + half + 8;
             for (int step = 0; step < STEPS; step++) {
                 double away = 4 + step * STEP;
-                for (double aside : new double[] {0, atFront ? 40 : -40, atFront ? -half : half}) {
+                for (double aside :
+                        new double[] {0, atFront ? 40 : -40, atFront ? -half : half, atFront ? -2 * half : 2 * half}) {
                     wishes.add(label.box(end + aside, bar.top() - away - label.height()));
                     wishes.add(label.box(end + aside, bar.bottom() + away));
                 }
@@ -118,7 +157,7 @@ final class Labels {
     }
 
     private void beside(Svg svg, Rail rail) {
-        Label label = new Label(List.of(rail.name()), SIZE, "name");
+        Label label = plainly(rail.name());
         double x = figures.box(rail.id()).left() - 8 - label.width() / 2;
         label.write(svg, room.take(label.box(x, around.railY(rail.id()) - label.height() / 2)));
     }

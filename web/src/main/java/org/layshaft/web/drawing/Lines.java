@@ -23,8 +23,7 @@ final class Lines {
     Lines(Layout layout) {
         this.layout = layout;
         layout.all(Shaft.class).forEach(shaft -> lineOfCarrier.put(shaft.id(), shaft.id()));
-        layout.all(Differential.class)
-                .forEach(differential -> lineOfCarrier.put(differential.id(), differential.id()));
+        layout.all(Differential.class).forEach(differential -> lineOfCarrier.put(differential.id(), differential.id()));
         between(layout).forEach(bearing -> {
             String kept = lineOfCarrier.get(bearing.outer());
             String joined = lineOfCarrier.get(bearing.inner());

@@ -69,12 +69,13 @@ final class Outlines {
     /** The boxes that a line covers inside the case. */
     List<Box> within(String line) {
         List<Box> boxes = new ArrayList<>();
-        lines.gears(line).forEach(gear -> places(gear).forEach(
-                        place -> boxes.add(Box.about(place, 0, sizes.half(gear.id()), radius(gear.id())))));
+        lines.gears(line)
+                .forEach(gear -> places(gear)
+                        .forEach(place -> boxes.add(Box.about(place, 0, sizes.half(gear.id()), radius(gear.id())))));
         layout.all(Sleeve.class)
                 .filter(sleeve -> lines.ofCarrier(sleeve.shaft()).equals(line))
-                .forEach(sleeve -> boxes.add(
-                        Box.about(columns.of(sleeve.id()), 0, sizes.half(sleeve.id()), sleeveRadius())));
+                .forEach(sleeve ->
+                        boxes.add(Box.about(columns.of(sleeve.id()), 0, sizes.half(sleeve.id()), sleeveRadius())));
         lines.differential(line).ifPresent(differential -> {
             double half = sizes.half(differential.id());
             boxes.add(Box.about(columns.of(differential.id()), 0, half, DIFFERENTIAL_RADIUS));
@@ -90,7 +91,8 @@ final class Outlines {
         return boxes.isEmpty() ? List.of(Box.about(0, 0, 1, Sizes.SHAFT_RADIUS)) : boxes;
     }
 
-    private Stream<Double> places(Gear gear) {
+    /** Where a gear may stand: in neutral, and in every mesh that a fork takes it to. */
+    Stream<Double> places(Gear gear) {
         double rest = columns.of(gear.id());
         String mover = gear.seat() == Seat.RIM ? gear.carrier() : gear.id();
         Stream<Double> moved = layout.members().stream()

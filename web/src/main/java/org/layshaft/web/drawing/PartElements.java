@@ -49,7 +49,7 @@ final class PartElements {
                 "stroke-width",
                 carries ? 2.8 : 1.3,
                 "stroke-dasharray",
-                dashes(state, carries));
+                carries ? null : dashes(state));
         svg.say("title", words.ofPart(part, state, speed, carries));
         figure.shapes().accept(svg);
         svg.close();
@@ -84,8 +84,8 @@ final class PartElements {
         return state == Bodies.State.STANDS_STILL || state == Bodies.State.NOT_DRIVEN;
     }
 
-    private static String dashes(Bodies.State state, boolean carries) {
-        if (carries || !idle(state)) {
+    static String dashes(Bodies.State state) {
+        if (!idle(state)) {
             return null;
         }
         return state == Bodies.State.STANDS_STILL ? "5 2.5" : "1.5 2.5";

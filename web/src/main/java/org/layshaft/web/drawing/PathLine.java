@@ -17,28 +17,23 @@ import org.layshaft.kb.layout.Sleeve;
 /** The line that runs through the parts that carry power: along shafts, across meshes, through teeth, sleeve and hub. */
 final class PathLine {
 
-    /** A point of the line. */
-    record Point(double x, double y) {
-        boolean at(Point other) {
-            return Math.hypot(x - other.x, y - other.y) < 0.5;
-        }
-    }
-
     private final Plan plan;
     private final Surroundings around;
     private final Figures figures;
+    private final MeshLinks links;
 
     PathLine(Plan plan, Surroundings around, Figures figures) {
         this.plan = plan;
         this.around = around;
         this.figures = figures;
+        this.links = new MeshLinks(plan, figures);
     }
 
     List<Point> points(List<String> way) {
         List<Point> points = new ArrayList<>();
         for (int at = 0; at < way.size(); at++) {
             for (Point point : of(way, at)) {
-                if (points.isEmpty() || !points.get(points.size() - 1).at(point)) {
+                if (points.isEmpty() || !points.get(points.size() - 1).near(point)) {
                     points.add(point);
                 }
             }
@@ -89,12 +84,11 @@ final class PathLine {
         double x = plan.x(gear.id());
         double y = plan.gearY(gear.id());
         if (at > 0 && isGear(way.get(at - 1))) {
-            points.add(edge(way.get(at - 1), gear.id()));
-            points.add(edge(gear.id(), way.get(at - 1)));
+            points.addAll(links.between(way.get(at - 1), gear.id()));
         }
         boolean besideBore = gear.seat() == Seat.RIM || isTeeth(way, at - 1) || isTeeth(way, at + 1);
         boolean alongShaft = isShaft(way, at - 1) || isShaft(way, at + 1);
-        Point inBore = new Point(x, y);
+        Point inBore = new Point(x, y + turningPoint(way, at));
         Point aside = new Point(x, y + side(way, at) * inTeeth());
         if (besideBore && alongShaft) {
             points.addAll(isShaft(way, at - 1) ? List.of(inBore, aside) : List.of(aside, inBore));
@@ -104,15 +98,20 @@ final class PathLine {
         return points;
     }
 
+    /** Power that leaves an idler on the side where it came in does not reach its middle. */
+    private double turningPoint(List<String> way, int at) {
+        if (at == 0 || at == way.size() - 1 || !isGear(way.get(at - 1)) || !isGear(way.get(at + 1))) {
+            return 0;
+        }
+        double y = plan.gearY(way.get(at));
+        double from = Math.signum(plan.gearY(way.get(at - 1)) - y);
+        double to = Math.signum(plan.gearY(way.get(at + 1)) - y);
+        return from == to ? from * plan.radius(way.get(at)) * 0.6 : 0;
+    }
+
     /** Where clutching teeth and sleeve meet, from the axis. */
     private double inTeeth() {
         return plan.hubRadius() - 2;
-    }
-
-    /** The point of a gear nearest to its mate. */
-    private Point edge(String gear, String mate) {
-        double way = Math.signum(plan.gearY(mate) - plan.gearY(gear));
-        return new Point(plan.x(gear), plan.gearY(gear) + way * plan.radius(gear));
     }
 
     /** Up is -1, down 1: where power comes to the sleeve's gear from, or goes to from it; up where it stays on its line. */

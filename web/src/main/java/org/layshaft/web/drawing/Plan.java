@@ -136,8 +136,8 @@ final class Plan {
 
     /** The meshes that are made now. */
     List<Mesh> made() {
-        Stream<Mesh> slid = stance.engaged().entrySet().stream().flatMap(entry -> Sizes.slidMeshes(
-                layout, entry.getKey(), entry.getValue()));
+        Stream<Mesh> slid = stance.engaged().entrySet().stream()
+                .flatMap(entry -> Sizes.slidMeshes(layout, entry.getKey(), entry.getValue()));
         return Stream.concat(layout.meshes().stream(), slid).distinct().toList();
     }
 
@@ -161,9 +161,13 @@ final class Plan {
                 .toList();
     }
 
+    /** From the first item of a shaft to its last, wherever forks may take them. */
     Optional<Box> span(Shaft shaft) {
         return shaft.along().stream()
-                .map(id -> Box.about(restX(id), carrierY(shaft.id()), half(id), Sizes.SHAFT_RADIUS))
+                .flatMap(id -> layout.find(Gear.class, id)
+                        .map(outlines::places)
+                        .orElseGet(() -> Stream.of(restX(id)))
+                        .map(x -> Box.about(x, carrierY(shaft.id()), half(id), Sizes.SHAFT_RADIUS)))
                 .reduce(Box::with);
     }
 }

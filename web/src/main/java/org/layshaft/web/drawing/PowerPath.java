@@ -29,8 +29,8 @@ record PowerPath(List<List<String>> ways) {
         Layout layout = plan.layout();
         Set<String> carrying = motion.carrying();
         // Hubs and teeth lead from one carrying part to the next even where they are not named among them.
-        Predicate<String> wanted = id -> carrying.contains(id)
-                || HELPERS.contains(layout.parts().get(id).getClass());
+        Predicate<String> wanted = id ->
+                carrying.contains(id) || HELPERS.contains(layout.parts().get(id).getClass());
         String start = layout.all(Clutch.class)
                 .filter(clutch -> clutch.drives().equals(layout.input()))
                 .map(Clutch::id)

@@ -45,10 +45,12 @@ final class Radii {
 
     private void share() {
         Map<Set<String>, List<Mesh>> pairs = new LinkedHashMap<>();
-        layout.everyMesh().filter(this::isPair).forEach(mesh -> pairs.computeIfAbsent(
-                        Set.of(lines.of(layout.gear(mesh.first())), lines.of(layout.gear(mesh.second()))),
-                        key -> new ArrayList<>())
-                .add(mesh));
+        layout.everyMesh()
+                .filter(this::isPair)
+                .forEach(mesh -> pairs.computeIfAbsent(
+                                Set.of(lines.of(layout.gear(mesh.first())), lines.of(layout.gear(mesh.second()))),
+                                key -> new ArrayList<>())
+                        .add(mesh));
         pairs.values().forEach(meshes -> {
             double distance = meshes.stream()
                     .mapToDouble(this::centreDistanceMm)

@@ -28,6 +28,11 @@ final class Room {
         return take(best);
     }
 
+    /** All that is taken. */
+    Box extent() {
+        return Box.of(taken);
+    }
+
     double covered(Box box) {
         return taken.stream().mapToDouble(box::shared).sum();
     }

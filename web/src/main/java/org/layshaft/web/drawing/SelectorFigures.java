@@ -41,14 +41,9 @@ final class SelectorFigures {
                 .map(SleeveFigures::grooveAside)
                 .orElse(STEM_HALF - PRONG_WIDE - plan.half(fork.member()));
         Box boss = Box.about(x + aside, railY, BOSS_HALF, BOSS_HIGH);
-        String base = fork.name().endsWith(" fork") ? fork.name().substring(0, fork.name().length() - 5) : "";
         return new Figure(fork, boss, Ink.SELECTOR, svg -> {
             svg.path(pen, "class", "body");
             svg.rect(boss, "class", "body", "rx", 4.0);
-            if (base.length() <= 4) {
-                svg.say("text", base, "class", "on-part", "x", boss.x(), "y", railY - BOSS_HIGH - 3, "font-size", 13.0,
-                        "text-anchor", "middle", "fill", Ink.LINE, "stroke", "none");
-            }
         });
     }
 
@@ -100,10 +95,11 @@ final class SelectorFigures {
         return new Figure(rail, bar, Ink.SELECTOR, svg -> {
             svg.rect(bar, "class", "body", "rx", 2.5);
             Pen notches = new Pen();
-            notches(rail).forEach(notch -> notches.move(around.detentX() + shift + notch - 5, bar.top())
-                    .line(around.detentX() + shift + notch, bar.top() + 6)
-                    .line(around.detentX() + shift + notch + 5, bar.top())
-                    .close());
+            notches(rail)
+                    .forEach(notch -> notches.move(around.detentX() + shift + notch - 5, bar.top())
+                            .line(around.detentX() + shift + notch, bar.top() + 6)
+                            .line(around.detentX() + shift + notch + 5, bar.top())
+                            .close());
             svg.path(notches, "class", "notch", "fill", Ink.PAPER);
         });
     }
@@ -133,7 +129,16 @@ final class SelectorFigures {
         double y = around.railY(detent.rail()) - RAIL_HALF - 1;
         Box box = new Box(x - 7, y - 20, x + 7, y + BALL);
         return new Figure(detent, box, Ink.SELECTOR_SMALL, svg -> {
-            svg.rect(Box.about(x, y - 8, 13, 14), "class", "target", "fill", "none", "stroke", "none", "pointer-events", "all");
+            svg.rect(
+                    Box.about(x, y - 8, 13, 14),
+                    "class",
+                    "target",
+                    "fill",
+                    "none",
+                    "stroke",
+                    "none",
+                    "pointer-events",
+                    "all");
             Pen spring = Pen.at(x - 6, y - 20).across(x + 6);
             for (int turn = 0; turn < 4; turn++) {
                 spring.line(x + (turn % 2 == 0 ? -4 : 4), y - 17 + turn * 4);

@@ -34,15 +34,12 @@ final class ShaftFigures {
     /** From end to end of a shaft. */
     Box bar(Shaft shaft) {
         double y = plan.carrierY(shaft.id());
-        Box span = plan.span(shaft)
-                .orElseGet(() -> Box.about(around.gearing().x(), y, STUB, Sizes.SHAFT_RADIUS));
+        Box span = plan.span(shaft).orElseGet(() -> Box.about(around.gearing().x(), y, STUB, Sizes.SHAFT_RADIUS));
         if (shaft.held()) {
             return new Box(span.left() - room(shaft, -1), span.top(), span.right() + room(shaft, 1), span.bottom());
         }
         double left = startsAtClutch(shaft) ? around.clutchX() : span.left() - frontStub(shaft);
-        double right = plan.layout().output().equals(shaft.id())
-                ? around.outputX()
-                : span.right() + rearStub(shaft);
+        double right = plan.layout().output().equals(shaft.id()) ? around.outputX() : span.right() + rearStub(shaft);
         return new Box(left, span.top(), right, span.bottom());
     }
 

@@ -49,8 +49,8 @@ final class Sizes {
     /** The meshes that a fork makes. */
     static Stream<Mesh> slidMeshes(Layout layout) {
         return layout.members().stream()
-                .flatMap(member -> member.sides().keySet().stream()
-                        .flatMap(side -> slidMeshes(layout, member.part(), side)));
+                .flatMap(member ->
+                        member.sides().keySet().stream().flatMap(side -> slidMeshes(layout, member.part(), side)));
     }
 
     /** The meshes that a fork makes when it takes this sleeve or sliding gear to that side. */

@@ -24,7 +24,10 @@ final class SleeveFigures {
             svg.rect(box, "class", "body");
             Pen splines = new Pen();
             for (double x = box.left() + 5; x < box.right(); x += 5) {
-                splines.move(x, box.top()).upDown(box.top() + 4).move(x, box.bottom()).upDown(box.bottom() - 4);
+                splines.move(x, box.top())
+                        .upDown(box.top() + 4)
+                        .move(x, box.bottom())
+                        .upDown(box.bottom() - 4);
             }
             svg.path(splines, "class", "hatch", "fill", "none", "stroke-width", 0.8);
         });

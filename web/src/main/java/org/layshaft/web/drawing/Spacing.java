@@ -37,7 +37,8 @@ final class Spacing {
     /** Everything half way between as far forward and as far back as it can be. */
     Map<String, Double> places() {
         Map<String, Double> forward = leastPlaces(demands).orElseThrow();
-        double end = forward.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        double end =
+                forward.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         Map<String, Double> fromEnd =
                 leastPlaces(demands.stream().map(Demand::turned).toList()).orElseThrow();
         Map<String, Double> middle = new LinkedHashMap<>();

@@ -23,7 +23,7 @@ record Surroundings(Box gearing, List<String> rails) {
     }
 
     double outputX() {
-        return gearing.right() + 88;
+        return gearing.right() + 96;
     }
 
     Box caseBox() {
@@ -36,15 +36,15 @@ record Surroundings(Box gearing, List<String> rails) {
     }
 
     double detentX() {
-        return gearing.right() + 8;
+        return gearing.right() + 58;
     }
 
     double interlockX() {
-        return gearing.right() + 76;
+        return gearing.right() + 124;
     }
 
     double railEnd() {
-        return gearing.right() + 104;
+        return gearing.right() + 150;
     }
 
     double leftWheelX() {

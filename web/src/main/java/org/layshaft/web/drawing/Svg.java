@@ -47,13 +47,23 @@ final class Svg {
         return leaf("rect", all);
     }
 
+    /** Everything that the other has written, as it is. */
+    Svg append(Svg other) {
+        out.append(other.out);
+        return this;
+    }
+
     private StringBuilder start(String element, Object... attributes) {
         out.append('<').append(element);
         for (int at = 0; at < attributes.length; at += 2) {
             Object value = attributes[at + 1];
             if (value != null) {
                 String text = value instanceof Double number ? number(number) : escaped(value.toString());
-                out.append(' ').append(attributes[at]).append("=\"").append(text).append('"');
+                out.append(' ')
+                        .append(attributes[at])
+                        .append("=\"")
+                        .append(text)
+                        .append('"');
             }
         }
         return out;

@@ -27,7 +27,9 @@ final class TurningArrows {
         Layout layout = plan.layout();
         layout.all(Shaft.class).filter(shaft -> !shaft.held()).forEach(shaft -> {
             Box bar = figures.box(shaft.id());
-            double x = shaft.id().equals(layout.input()) ? around.caseBox().left() - 26 : bar.right() - (shaft.id().equals(layout.output()) ? 34 : 10);
+            double x = shaft.id().equals(layout.input())
+                    ? around.caseBox().left() - 26
+                    : bar.right() - (shaft.id().equals(layout.output()) ? 34 : 10);
             at(svg, room, shaft, x, bar.y());
         });
         layout.all(HalfShaft.class).forEach(half -> {
@@ -44,8 +46,10 @@ final class TurningArrows {
             svg.say("title", InWords.turning(body.name(), speed));
             arrow(svg, x, y, asEngine);
             Label label = new Label(List.of(times(speed)), 12, "speed");
-            label.write(svg, room.takeBest(List.of(
-                    label.box(x + 3, y + REACH + 5), label.box(x + 3, y - REACH - 5 - label.height()))));
+            label.write(
+                    svg,
+                    room.takeBest(List.of(
+                            label.box(x + 3, y + REACH + 5), label.box(x + 3, y - REACH - 5 - label.height()))));
             svg.close();
         });
         room.take(Box.about(x + 4, y, 12, REACH + 4));

@@ -13,8 +13,10 @@ final class Walls {
 
     Walls(Layout layout, Lines lines) {
         for (String line : lines.all()) {
-            List<String> along =
-                    lines.shafts(line).stream().map(Shaft::along).flatMap(List::stream).toList();
+            List<String> along = lines.shafts(line).stream()
+                    .map(Shaft::along)
+                    .flatMap(List::stream)
+                    .toList();
             List<String> inCase = along.stream()
                     .filter(id -> layout.find(Bearing.class, id)
                             .filter(bearing -> bearing.outer().equals(Bearing.CASE))
