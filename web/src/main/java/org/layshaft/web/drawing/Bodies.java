@@ -1,6 +1,8 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Bearing;
@@ -15,10 +17,14 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.layout.Sleeve;
 
 /** How each part moves, where its motion may be told of the body that it is fast to. */
 record Bodies(Layout layout, Motion motion) {
+
+    /** Between the id of a cut shaft and the word for the end that a piece of it is. */
+    private static final String PIECE = "#";
 
     /** What a part does as the engine turns. */
     enum State {
@@ -38,9 +44,30 @@ record Bodies(Layout layout, Motion motion) {
         if (!turnsAtAll(part)) {
             return State.NONE;
         }
-        return speed(part)
-                .map(speed -> speed.isZero() ? State.STANDS_STILL : State.TURNS)
-                .orElse(State.NOT_DRIVEN);
+        List<Fraction> speeds = Stream.of(Side.values())
+                .flatMap(end -> speedAt(part, end).stream())
+                .toList();
+        if (speeds.isEmpty()) {
+            return State.NOT_DRIVEN;
+        }
+        return speeds.stream().allMatch(Fraction::isZero) ? State.STANDS_STILL : State.TURNS;
+    }
+
+    /** Turns of this end for one turn of the input: the two ends of a cut shaft each have their own. */
+    Optional<Fraction> speedAt(Part part, Side end) {
+        return motion.speedOf(part.id() + PIECE + end.word()).or(() -> isCut(part) ? Optional.empty() : speed(part));
+    }
+
+    private boolean isCut(Part part) {
+        return Stream.of(Side.values())
+                .anyMatch(end -> motion.speeds().containsKey(part.id() + PIECE + end.word()));
+    }
+
+    /** Whether this part, or a piece of it, carries power. */
+    static boolean carries(Motion motion, String part) {
+        return motion.carrying().contains(part)
+                || Stream.of(Side.values())
+                        .anyMatch(end -> motion.carrying().contains(part + PIECE + end.word()));
     }
 
     /** Turns for one turn of the input; empty where nothing fixes it. */
@@ -52,7 +79,7 @@ record Bodies(Layout layout, Motion motion) {
     }
 
     private static boolean turnsAtAll(Part part) {
-        return part instanceof Shaft
+        return part instanceof Shaft shaft && !shaft.held()
                 || part instanceof Gear
                 || part instanceof Sleeve
                 || part instanceof Hub

@@ -98,7 +98,7 @@ public final class Drawing {
     private void paint(Svg svg, Room room, InWords words, PowerPath path) {
         Optional<Bodies> bodies = view.motion().map(motion -> new Bodies(layout, motion));
         new Backdrop(plan, around).write(svg, room);
-        PartElements elements = new PartElements(view, words, bodies);
+        PartElements elements = new PartElements(view, words, path, bodies);
         figures.all().forEach(figure -> elements.write(svg, figure));
         svg.open("g", "class", "overlay", "pointer-events", "none");
         bodies.ifPresent(all -> new TurningArrows(plan, around, figures, all).write(svg, room));
@@ -106,10 +106,11 @@ public final class Drawing {
         PathLine line = new PathLine(plan, around, figures);
         path.ways().forEach(way -> line.write(svg, way));
         svg.close();
-        Marks marks = new Marks(view, figures);
+        Marks marks = new Marks(view, around, figures);
         marks.write(svg, room);
         new Labels(plan, around, figures, marks, room).write(svg);
         view.motion().ifPresent(motion -> new LockedMark(around, view.idPrefix()).write(svg, room, motion.outcome()));
         room.take(around.caseBox());
+        room.take(around.steady());
     }
 }

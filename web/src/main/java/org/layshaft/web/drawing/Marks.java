@@ -15,10 +15,12 @@ final class Marks {
     private static final double[][] WAYS = {{0, -1}, {0, 1}, {1, 0}, {-1, 0}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}};
 
     private final View view;
+    private final Surroundings surroundings;
     private final Figures figures;
 
-    Marks(View view, Figures figures) {
+    Marks(View view, Surroundings surroundings, Figures figures) {
         this.view = view;
+        this.surroundings = surroundings;
         this.figures = figures;
     }
 
@@ -108,7 +110,7 @@ final class Marks {
             for (double[] way : WAYS) {
                 double x = cross.x() + way[0] * (FAULT_RADIUS + label.width() / 2 + 8 + away);
                 double y = cross.y() + way[1] * (FAULT_RADIUS + label.height() / 2 + 8 + away);
-                wishes.add(label.box(x, y - label.height() / 2).grown(4));
+                wishes.add(surroundings.inside(label.box(x, y - label.height() / 2).grown(4)));
             }
         }
         Box place = room.takeBest(wishes);

@@ -3,7 +3,6 @@ package org.layshaft.web.drawing;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Part;
@@ -15,11 +14,13 @@ final class PartElements {
 
     private final View view;
     private final InWords words;
+    private final PowerPath path;
     private final Optional<Bodies> bodies;
 
-    PartElements(View view, InWords words, Optional<Bodies> bodies) {
+    PartElements(View view, InWords words, PowerPath path, Optional<Bodies> bodies) {
         this.view = view;
         this.words = words;
+        this.path = path;
         this.bodies = bodies;
     }
 
@@ -27,10 +28,10 @@ final class PartElements {
         Part part = figure.part();
         Bodies.State state = bodies.map(all -> all.state(part)).orElse(Bodies.State.NONE);
         Optional<Fraction> speed = bodies.flatMap(all -> all.speed(part));
-        boolean carries = view.motion()
-                .map(Motion::carrying)
-                .filter(carrying -> carrying.contains(part.id()))
-                .isPresent();
+        boolean carries = path.passes(part.id())
+                || view.motion()
+                        .filter(motion -> Bodies.carries(motion, part.id()))
+                        .isPresent();
         Optional<String> link = view.linkOf().apply(part.id());
         svg.open(
                 link.isPresent() ? "a" : "g",

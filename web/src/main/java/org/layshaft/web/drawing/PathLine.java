@@ -114,7 +114,7 @@ final class PathLine {
         return plan.hubRadius() - 2;
     }
 
-    /** Up is -1, down 1: where power comes to the sleeve's gear from, or goes to from it; up where it stays on its line. */
+    /** Up is -1, down 1: where power comes to the sleeve's gear from, or goes to from it; or else clear of the number of teeth. */
     private int side(List<String> way, int at) {
         for (int near : new int[] {at, at - 1, at + 1, at - 2, at + 2}) {
             if (near >= 0 && near < way.size() && isGear(way.get(near))) {
@@ -123,7 +123,7 @@ final class PathLine {
                         return plan.gearY(way.get(mate)) > plan.gearY(way.get(near)) ? 1 : -1;
                     }
                 }
-                return -1;
+                return -new GearFigures(plan).freeSide(plan.layout().gear(way.get(near)));
             }
         }
         return -1;

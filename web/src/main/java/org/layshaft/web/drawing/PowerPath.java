@@ -1,9 +1,11 @@
 package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.kb.layout.Clutch;
@@ -27,7 +29,9 @@ record PowerPath(List<List<String>> ways) {
 
     private static List<List<String>> ways(Plan plan, Motion motion, Joints joints) {
         Layout layout = plan.layout();
-        Set<String> carrying = motion.carrying();
+        Set<String> carrying = layout.parts().keySet().stream()
+                .filter(part -> Bodies.carries(motion, part))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
         // Hubs and teeth lead from one carrying part to the next even where they are not named among them.
         Predicate<String> wanted = id ->
                 carrying.contains(id) || HELPERS.contains(layout.parts().get(id).getClass());
@@ -54,6 +58,11 @@ record PowerPath(List<List<String>> ways) {
                     }
                 });
         return ways;
+    }
+
+    /** Whether power passes this part. */
+    boolean passes(String part) {
+        return ways.stream().anyMatch(way -> way.contains(part));
     }
 
     private static List<String> ends(Layout layout, Set<String> carrying) {

@@ -47,6 +47,18 @@ record Surroundings(Box gearing, List<String> rails) {
         return gearing.right() + 150;
     }
 
+    /** As far as anything reaches to left and right in any stance, so that the drawing keeps its size from gear to gear. */
+    Box steady() {
+        return new Box(engineX() - 42, gearing.top(), railEnd() + Strokes.INTO_MESH, gearing.bottom());
+    }
+
+    /** The box moved so far to the side that it does not stick out. */
+    Box inside(Box box) {
+        double over = Math.max(0, box.right() - steady().right());
+        double under = Math.max(0, steady().left() - box.left());
+        return box.moved(under - over, 0);
+    }
+
     double leftWheelX() {
         return gearing.left() - 132;
     }

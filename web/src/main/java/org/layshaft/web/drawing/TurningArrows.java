@@ -6,6 +6,7 @@ import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Side;
 
 /** Curved arrows at shaft ends: a solid head turns as the engine does, a hollow head the other way. */
 final class TurningArrows {
@@ -30,17 +31,17 @@ final class TurningArrows {
             double x = shaft.id().equals(layout.input())
                     ? around.caseBox().left() - 26
                     : bar.right() - (shaft.id().equals(layout.output()) ? 34 : 10);
-            at(svg, room, shaft, x, bar.y());
+            at(svg, room, shaft, shaft.id().equals(layout.input()) ? Side.FRONT : Side.REAR, x, bar.y());
         });
         layout.all(HalfShaft.class).forEach(half -> {
             Box bar = figures.box(half.id());
             boolean front = bar.x() < plan.x(half.differential());
-            at(svg, room, half, front ? bar.left() + 42 : bar.right() - 46, bar.y());
+            at(svg, room, half, front ? Side.FRONT : Side.REAR, front ? bar.left() + 42 : bar.right() - 46, bar.y());
         });
     }
 
-    private void at(Svg svg, Room room, Part body, double x, double y) {
-        bodies.speed(body).filter(speed -> !speed.isZero()).ifPresent(speed -> {
+    private void at(Svg svg, Room room, Part body, Side end, double x, double y) {
+        bodies.speedAt(body, end).filter(speed -> !speed.isZero()).ifPresent(speed -> {
             boolean asEngine = speed.signum() > 0;
             svg.open("g", "class", asEngine ? "turning as-engine" : "turning other-way", "data-turns", body.id());
             svg.say("title", InWords.turning(body.name(), speed));
