@@ -1,10 +1,12 @@
 package org.layshaft.kb.check;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.layshaft.kb.typed.TypedBearing;
-import org.layshaft.kb.typed.TypedDifferential;
 import org.layshaft.kb.typed.TypedItem;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
@@ -12,54 +14,56 @@ import org.layshaft.kb.typed.TypedShaft;
 
 /** Which shafts lie in line, by a pilot bearing or because a sleeve of one couples a gear of the other. */
 final class Axes {
-    private final TypedLayout layout;
+    /** What each gear turns about: a shaft, or the differential for its ring gear. */
+    private final Map<String, String> shaftOf = new HashMap<>();
+
+    /** Pairs of shafts whose gears mesh, so that they cannot be in line. */
+    private final Set<Set<String>> sideBySide = new HashSet<>();
 
     /** One shaft of each line by the shafts of that line. */
     private final Map<String, String> lines = new HashMap<>();
 
     private Axes(TypedLayout layout) {
-        this.layout = layout;
+        layout.gears()
+                .forEach(gear ->
+                        layout.shaftOf(gear.id()).ifPresent(shaft -> shaftOf.putIfAbsent(gear.id(), shaft.id())));
+        layout.differential()
+                .ifPresent(differential ->
+                        shaftOf.putIfAbsent(differential.ringGear().id(), differential.id()));
+        layout.meshes().stream()
+                .filter(mesh -> shaftOf.containsKey(mesh.first()) && shaftOf.containsKey(mesh.second()))
+                .map(mesh -> pair(shaftOf.get(mesh.first()), shaftOf.get(mesh.second())))
+                .forEach(sideBySide::add);
+        shaftOf.values().forEach(shaft -> lines.put(shaft, shaft));
+        layout.shafts().forEach(shaft -> lines.put(shaft.id(), shaft.id()));
     }
 
     static Axes of(TypedLayout layout) {
         Axes axes = new Axes(layout);
-        layout.shafts().forEach(shaft -> axes.lines.put(shaft.id(), shaft.id()));
         layout.shafts().forEach(axes::joinByPilots);
-        Coupling.all(layout).forEach(axes::joinByCoupling);
+        Coupling.all(layout)
+                .forEach(coupling -> layout.shaftOf(coupling.member().id())
+                        .ifPresent(own -> axes.join(own.id(), axes.shaftOf.get(coupling.gear()))));
         return axes;
     }
 
     /** Whether gears of these two shafts mesh, so that the shafts cannot be in line. */
-    static boolean lieBeside(TypedLayout layout, String one, String other) {
-        return layout.meshes().stream().anyMatch(mesh -> {
-            Optional<String> first = layout.shaftOf(mesh.first()).map(TypedShaft::id);
-            Optional<String> second = layout.shaftOf(mesh.second()).map(TypedShaft::id);
-            return first.isPresent()
-                    && second.isPresent()
-                    && (first.get().equals(one) && second.get().equals(other)
-                            || first.get().equals(other) && second.get().equals(one));
-        });
+    boolean lieSideBySide(String one, String other) {
+        return sideBySide.contains(pair(one, other));
     }
 
     /** What stands for the line that a gear turns about; empty where the gear does not exist. */
     Optional<String> lineOf(String gear) {
-        Optional<String> ring = layout.differential()
-                .filter(differential -> differential.ringGear().id().equals(gear))
-                .map(TypedDifferential::id);
-        return ring.or(() -> layout.shaftOf(gear).map(shaft -> lines.get(shaft.id())));
+        return Optional.ofNullable(shaftOf.get(gear)).map(lines::get);
     }
 
-    /** The two lines of a mesh, in an order of their own; empty where a gear does not exist or both are one. */
-    Optional<String> linesOf(TypedMesh mesh) {
+    /** The two lines of a mesh; empty where a gear does not exist or both are one. */
+    Optional<Set<String>> linesOf(TypedMesh mesh) {
         Optional<String> first = lineOf(mesh.first());
         Optional<String> second = lineOf(mesh.second());
-        if (first.isEmpty() || second.isEmpty() || first.equals(second)) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                first.get().compareTo(second.get()) < 0
-                        ? first.get() + " and " + second.get()
-                        : second.get() + " and " + first.get());
+        return first.isPresent() && second.isPresent() && !first.equals(second)
+                ? Optional.of(pair(first.get(), second.get()))
+                : Optional.empty();
     }
 
     private void joinByPilots(TypedShaft shaft) {
@@ -70,19 +74,16 @@ final class Axes {
         }
     }
 
-    private void joinByCoupling(Coupling coupling) {
-        Optional<TypedShaft> own = layout.shaftOf(coupling.member().id());
-        Optional<TypedShaft> other = layout.shaftOf(coupling.gear());
-        if (own.isPresent() && other.isPresent()) {
-            join(own.get().id(), other.get().id());
-        }
-    }
-
     private void join(String one, String other) {
-        if (lines.containsKey(one) && lines.containsKey(other) && !lieBeside(layout, one, other)) {
+        if (lines.containsKey(one) && lines.containsKey(other) && !lieSideBySide(one, other)) {
             String kept = lines.get(one);
             String replaced = lines.get(other);
             lines.replaceAll((shaft, line) -> line.equals(replaced) ? kept : line);
         }
+    }
+
+    /** In no order; of one where both are the same. */
+    private static Set<String> pair(String one, String other) {
+        return new HashSet<>(List.of(one, other));
     }
 }

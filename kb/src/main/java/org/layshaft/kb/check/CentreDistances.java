@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.TypedGear;
@@ -28,7 +29,7 @@ final class CentreDistances implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
         Axes axes = Axes.of(layout);
-        Map<String, List<Pair>> byLines = new LinkedHashMap<>();
+        Map<Set<String>, List<Pair>> byLines = new LinkedHashMap<>();
         for (TypedMesh mesh : layout.meshes()) {
             axes.linesOf(mesh)
                     .ifPresent(lines -> pair(mesh, layout)

@@ -24,7 +24,7 @@ final class PilotBearings implements LayoutCheck {
     private static void check(String shaft, Reference in, TypedLayout layout, Report report) {
         if (in.id().equals(shaft)) {
             tell(in, "A shaft cannot run in a bearing in its own bore.", report);
-        } else if (Axes.lieBeside(layout, shaft, in.id())) {
+        } else if (Axes.of(layout).lieSideBySide(shaft, in.id())) {
             tell(
                     in,
                     "The shafts '%s' and '%s' lie side by side, since their gears mesh: neither can run in the other."

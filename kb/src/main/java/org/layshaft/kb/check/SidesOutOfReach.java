@@ -83,7 +83,7 @@ final class SidesOutOfReach implements LayoutCheck {
         }
 
         private boolean liesBeside(TypedShaft other) {
-            return Axes.lieBeside(layout, own.id(), other.id());
+            return Axes.of(layout).lieSideBySide(own.id(), other.id());
         }
 
         private void broken(String what, String advice) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -33,13 +34,24 @@ class SchemasTest {
         assertEquals(
                 "https://json-schema.org/draft/2020-12/schema",
                 schema.path("$schema").asText());
-        schema.findParents("properties")
-                .forEach(holder -> holder.path("properties").fields().forEachRemaining(property -> {
-                    String description = property.getValue().path("description").asText();
-                    assertTrue(
-                            description.matches("(?s)[A-Z1/].*[.1]"),
-                            () -> "%s: '%s' is described as '%s'".formatted(kind, property.getKey(), description));
-                }));
+        List<String> undescribed = new ArrayList<>();
+        collectUndescribed(schema, "", undescribed);
+        assertEquals(List.of(), undescribed);
+    }
+
+    /** A description is a sentence or more. */
+    private static void collectUndescribed(JsonNode node, String pointer, List<String> undescribed) {
+        if (pointer.endsWith("/properties")) {
+            node.fields().forEachRemaining(property -> {
+                String description = property.getValue().path("description").asText();
+                if (!description.matches("[A-Z].*[.]")) {
+                    undescribed.add(Pointers.child(pointer, property.getKey()));
+                }
+            });
+        }
+        node.fields()
+                .forEachRemaining(child ->
+                        collectUndescribed(child.getValue(), Pointers.child(pointer, child.getKey()), undescribed));
     }
 
     @ParameterizedTest
