@@ -14,8 +14,8 @@ public sealed interface Question {
     /** What is supposed to be wrong; empty for a sound box. */
     List<Fault> faults();
 
-    /** Which gears still work. */
-    record GearsLeft(String layout, List<Fault> faults) implements Question {}
+    /** Which of these gears still work; which of all, where none is named. */
+    record GearsLeft(String layout, List<Fault> faults, List<String> gears) implements Question {}
 
     /** What happens: gears, what is noticed, what can now meet. */
     record WhatHappens(String layout, List<Fault> faults) implements Question {}
@@ -26,8 +26,13 @@ public sealed interface Question {
     /** The way of the power in a gear. */
     record PowerPath(String layout, List<Fault> faults, String gear) implements Question {}
 
-    /** What turns in a gear; in neutral, where none is named. */
-    record WhatTurns(String layout, List<Fault> faults, Optional<String> gear) implements Question {}
+    /**
+     * What turns in a gear; in neutral, where none is named.
+     *
+     * @param parts the parts asked about; empty for all
+     */
+    record WhatTurns(String layout, List<Fault> faults, Optional<String> gear, List<String> parts)
+            implements Question {}
 
     /** Which way a part turns in a gear; in neutral, where none is named. */
     record WhichWay(String layout, List<Fault> faults, String part, Optional<String> gear) implements Question {}

@@ -1,0 +1,47 @@
+package org.layshaft.web.asking;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What is asked. */
+public enum Intent {
+    GEARS_LEFT,
+    WHAT_HAPPENS,
+    RATIO,
+    POWER_PATH,
+    WHAT_TURNS,
+    WHICH_WAY,
+    TWO_AT_ONCE,
+    WHY_NOT;
+
+    /** As written in packs: {@code gears-left}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static Optional<Intent> of(String word) {
+        return Arrays.stream(values())
+                .filter(intent -> intent.word().equals(word))
+                .findFirst();
+    }
+
+    public static Intent of(Question question) {
+        if (question instanceof Question.GearsLeft) {
+            return GEARS_LEFT;
+        } else if (question instanceof Question.WhatHappens) {
+            return WHAT_HAPPENS;
+        } else if (question instanceof Question.RatioOf) {
+            return RATIO;
+        } else if (question instanceof Question.PowerPath) {
+            return POWER_PATH;
+        } else if (question instanceof Question.WhatTurns) {
+            return WHAT_TURNS;
+        } else if (question instanceof Question.WhichWay) {
+            return WHICH_WAY;
+        } else if (question instanceof Question.TwoAtOnce) {
+            return TWO_AT_ONCE;
+        }
+        return WHY_NOT;
+    }
+}

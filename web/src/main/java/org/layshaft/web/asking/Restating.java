@@ -1,0 +1,60 @@
+package org.layshaft.web.asking;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.pack.KnowledgeBase;
+
+/** A question in our words, such as would be understood again: {@code which gears still drive in Curlew with ...}. */
+public final class Restating {
+    private final Box box;
+    private final FaultWords faultWords;
+    private final Names names;
+
+    public Restating(KnowledgeBase knowledge, Box box) {
+        this.box = box;
+        this.names = new Names(box.layout(), knowledge.words());
+        this.faultWords = new FaultWords(knowledge, box);
+    }
+
+    public String said(Question question) {
+        String faults = question.faults().isEmpty() ? "" : " with " + faultWords.said(question.faults());
+        return asked(question) + " in " + box.layout().name() + faults;
+    }
+
+    private String asked(Question question) {
+        if (question instanceof Question.GearsLeft left) {
+            return left.gears().isEmpty()
+                    ? "which gears still drive"
+                    : "whether " + Saying.gears(left.gears()) + " still " + verb(left.gears(), "drive");
+        } else if (question instanceof Question.WhatHappens) {
+            return "what happens";
+        } else if (question instanceof Question.RatioOf ratio) {
+            return ratio.gears().isEmpty()
+                    ? "the ratios of all gears"
+                    : "the " + (ratio.gears().size() > 1 ? "ratios" : "ratio") + " of " + Saying.gears(ratio.gears());
+        } else if (question instanceof Question.PowerPath path) {
+            return "the path of the power in " + Names.gearName(path.gear());
+        } else if (question instanceof Question.WhatTurns turns) {
+            return turns.parts().isEmpty()
+                    ? "what turns in " + gear(turns.gear())
+                    : "whether %s %s in %s"
+                            .formatted(names.list(turns.parts()), verb(turns.parts(), "turn"), gear(turns.gear()));
+        } else if (question instanceof Question.WhichWay way) {
+            return "which way %s turns in %s".formatted(names.the(way.part()), gear(way.gear()));
+        } else if (question instanceof Question.TwoAtOnce two) {
+            String gears = two.gears().isEmpty() ? "two gears" : Saying.gears(two.gears());
+            return "whether " + gears + " can be engaged at once";
+        }
+        return "why " + Names.gearName(((Question.WhyNot) question).gear()) + " works or does not";
+    }
+
+    private static String gear(Optional<String> gear) {
+        return gear.map(Names::gearName).orElse("neutral");
+    }
+
+    private static String verb(List<String> subjects, String verb) {
+        return subjects.size() == 1 ? verb + "s" : verb;
+    }
+}

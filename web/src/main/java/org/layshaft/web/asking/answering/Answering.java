@@ -1,0 +1,68 @@
+package org.layshaft.web.asking.answering;
+
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Reasoner;
+import org.layshaft.engine.api.UnanswerableException;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.web.asking.Answer;
+import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.Question;
+import org.layshaft.web.asking.Restating;
+
+/** Answers questions: asks the engine what follows, and has it said in words. Thread-safe. */
+public final class Answering {
+    private final KnowledgeBase knowledge;
+    private final Reasoner reasoner;
+
+    public Answering(KnowledgeBase knowledge, Reasoner reasoner) {
+        this.knowledge = knowledge;
+        this.reasoner = reasoner;
+    }
+
+    /** Throws {@link UnanswerableException} where the question cannot stand. */
+    public Answer answer(Question question) {
+        Layout layout = knowledge
+                .layout(question.layout())
+                .orElseThrow(() ->
+                        new UnanswerableException("There is no layout '%s'; see the list of layouts for what there is."
+                                .formatted(question.layout())));
+        Box box = reasoner.box(layout);
+        Facts facts = new Facts(
+                box,
+                reasoner.whatIf(layout, question.faults()),
+                new Names(layout, knowledge.words()),
+                new FaultWords(knowledge, box));
+        Composed composed = compose(question, facts);
+        return new Answer(
+                question,
+                new Restating(knowledge, box).said(question),
+                composed.says(),
+                facts.whatIf(),
+                composed.gears(),
+                composed.stance(),
+                composed.motion(),
+                composed.parts(),
+                composed.conflicts());
+    }
+
+    private static Composed compose(Question question, Facts facts) {
+        if (question instanceof Question.GearsLeft left) {
+            return new GearsLeftComposer(facts).compose(left);
+        } else if (question instanceof Question.WhatHappens) {
+            return new WhatHappensComposer(facts).compose();
+        } else if (question instanceof Question.RatioOf ratio) {
+            return new RatioComposer(facts).compose(ratio);
+        } else if (question instanceof Question.PowerPath path) {
+            return new PowerPathComposer(facts).compose(path);
+        } else if (question instanceof Question.WhatTurns turns) {
+            return new WhatTurnsComposer(facts).compose(turns);
+        } else if (question instanceof Question.WhichWay way) {
+            return new WhichWayComposer(facts).compose(way);
+        } else if (question instanceof Question.TwoAtOnce two) {
+            return new TwoAtOnceComposer(facts).compose(two);
+        }
+        return new WhyNotComposer(facts).compose((Question.WhyNot) question);
+    }
+}

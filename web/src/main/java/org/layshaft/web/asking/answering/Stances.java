@@ -1,0 +1,21 @@
+package org.layshaft.web.asking.answering;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.api.GearVerdict;
+import org.layshaft.engine.api.Possibility;
+
+/** Says which of several possibilities a motion is that of. */
+final class Stances {
+    private Stances() {}
+
+    /** What is supposed of the failures; empty where nothing need be. */
+    static Optional<String> supposed(Facts facts, Optional<GearVerdict> gear) {
+        List<Possibility> possibilities = gear.map(GearVerdict::possibilities)
+                .orElse(facts.whatIf().neutral().possibilities());
+        return possibilities.size() < 2
+                ? Optional.empty()
+                : Optional.of(
+                        "This supposes that %s.".formatted(possibilities.get(0).says()));
+    }
+}

@@ -1,0 +1,54 @@
+package org.layshaft.web.asking.answering;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Conflict;
+import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.Notice;
+import org.layshaft.kb.failure.Fault;
+import org.layshaft.web.asking.Saying;
+
+/** What becomes of the gears, what is noticed, and which gears can now meet. */
+final class WhatHappensComposer {
+    private static final int MOST_NOTICES = 6;
+
+    private final Facts facts;
+
+    WhatHappensComposer(Facts facts) {
+        this.facts = facts;
+    }
+
+    Composed compose() {
+        Standing standing = new Standing(facts);
+        List<String> says = new ArrayList<>(standing.of(facts.whatIf().gears()));
+        says.addAll(standing.ofNeutral());
+        List<Notice> notices = Stream.concat(
+                        facts.whatIf().gears().stream().flatMap(gear -> gear.notices().stream()),
+                        facts.whatIf().neutral().notices().stream())
+                .toList();
+        List<String> noticed = notices.stream().map(Notice::says).distinct().toList();
+        noticed.stream().limit(MOST_NOTICES).map(Standing::sentence).forEach(says::add);
+        if (noticed.size() > MOST_NOTICES) {
+            says.add("There are %d more such things to notice; they stand by the gears."
+                    .formatted(noticed.size() - MOST_NOTICES));
+        }
+        List<Conflict> meeting =
+                facts.whatIf().conflicts().stream().filter(Conflict::canMeet).toList();
+        says.addAll(meeting(meeting));
+        List<String> parts =
+                facts.whatIf().faults().stream().map(Fault::part).distinct().toList();
+        return Composed.of(says).aboutParts(parts).aboutPairs(facts.isSound() ? List.of() : meeting);
+    }
+
+    private static List<String> meeting(List<Conflict> meeting) {
+        List<String> locking = meeting.stream()
+                .filter(pair -> pair.outcome() == Motion.Outcome.LOCKED)
+                .map(pair -> Saying.gears(pair.gears()))
+                .toList();
+        return locking.isEmpty()
+                ? List.of()
+                : List.of(
+                        "Two gears can be engaged at once and lock the box: %s.".formatted(String.join("; ", locking)));
+    }
+}

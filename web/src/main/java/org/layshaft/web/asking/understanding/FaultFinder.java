@@ -1,0 +1,160 @@
+package org.layshaft.web.asking.understanding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.layshaft.kb.failure.FailureMode;
+import org.layshaft.kb.failure.Fault;
+
+/** Finds the failures that a question speaks of: pairs each way of failing with the nearest part that can fail so. */
+final class FaultFinder {
+    private final Heard heard;
+    private final BoxWords words;
+    private final Set<String> wordsOfQuestions;
+    private final Set<Integer> used = new TreeSet<>();
+    private final Map<Integer, List<Fault>> each = new TreeMap<>();
+
+    /**
+     * @param wordsOfQuestions words that need not speak of a failure though a mode is called so: {@code lost}
+     */
+    FaultFinder(Heard heard, Set<String> wordsOfQuestions) {
+        this.heard = heard;
+        this.words = heard.words();
+        this.wordsOfQuestions = wordsOfQuestions;
+    }
+
+    FaultsHeard find() {
+        Optional<FaultsHeard.Problem> problem = Optional.empty();
+        for (FaultClue clue : clues()) {
+            Narrowing.Narrowed narrowed = new Narrowing(heard, used).narrow(clue.parts(), clue.part(), clue.mode());
+            if (narrowed.absent().isPresent() && problem.isEmpty()) {
+                problem = Optional.of(
+                        new FaultProblems(heard, used).absent(narrowed.absent().get(), clue));
+            }
+            add(new FaultClue(clue.mode(), clue.part(), narrowed.parts()));
+            addOthersNamedWith(clue, narrowed.parts());
+        }
+        for (Mention mode : modesWithoutPart()) {
+            if (problem.isEmpty()) {
+                problem = Optional.of(new FaultProblems(heard, used).withoutPart(mode));
+            }
+        }
+        return new FaultsHeard(List.copyOf(each.values()), Set.copyOf(used), problem);
+    }
+
+    /** The nearest pairs, each mention in one pair only. */
+    private List<FaultClue> clues() {
+        List<FaultClue> possible = new ArrayList<>();
+        for (Mention mode : heard.mentions()) {
+            for (Mention part : heard.mentions()) {
+                List<String> parts = failing(part, mode);
+                if (!parts.isEmpty() && !part.equals(mode)) {
+                    possible.add(new FaultClue(mode, part, parts));
+                }
+            }
+        }
+        possible.sort(Comparator.comparingInt(this::distance));
+        Set<Mention> taken = new HashSet<>();
+        List<FaultClue> clues = new ArrayList<>();
+        for (FaultClue clue : possible) {
+            if (!taken.contains(clue.mode()) && !taken.contains(clue.part())) {
+                taken.add(clue.mode());
+                taken.add(clue.part());
+                clues.add(clue);
+            }
+        }
+        clues.sort(Comparator.comparingInt(FaultClue::from));
+        clues.forEach(clue -> {
+            use(clue.mode());
+            use(clue.part());
+        });
+        return clues;
+    }
+
+    private int distance(FaultClue clue) {
+        int general = clue.part().isGeneral() ? 1 : 0;
+        return 4 * heard.distance(clue.mode(), clue.part()) + general;
+    }
+
+    private List<String> failing(Mention part, Mention mode) {
+        return part.parts().stream()
+                .filter(id -> mode.modes().stream().anyMatch(each -> each.canBefall(words.part(id))))
+                .toList();
+    }
+
+    private void add(FaultClue clue) {
+        Telling telling = new Telling(heard, used);
+        List<Fault> choices = new ArrayList<>();
+        for (String part : clue.parts()) {
+            for (FailureMode mode : clue.mode().modes()) {
+                if (mode.canBefall(words.part(part))) {
+                    choices.addAll(telling.told(Fault.of(part, mode.name()), mode, clue));
+                }
+            }
+        }
+        each.put(clue.part().from(), choices.stream().distinct().toList());
+    }
+
+    /** The second of "second and third blocking rings worn", the first of "1-2 and 3-4 forks bent". */
+    private void addOthersNamedWith(FaultClue clue, List<String> narrowed) {
+        int at = clue.part().from();
+        while (heard.word(at - 1).equals("and")
+                || heard.endingAt(at).filter(this::isUsed).isPresent()) {
+            at = heard.word(at - 1).equals("and")
+                    ? at - 1
+                    : heard.endingAt(at).orElseThrow().from();
+            Optional<Mention> other = heard.endingAt(at).filter(mention -> !isUsed(mention));
+            if (other.isEmpty()) {
+                continue;
+            }
+            List<String> parts = sameKind(other.get(), clue, narrowed);
+            if (parts.isEmpty()) {
+                return;
+            }
+            use(other.get());
+            add(new FaultClue(clue.mode(), other.get(), parts));
+            at = other.get().from();
+        }
+    }
+
+    private List<String> sameKind(Mention other, FaultClue clue, List<String> narrowed) {
+        List<String> direct = failing(other, clue.mode());
+        if (!direct.isEmpty()) {
+            return direct;
+        }
+        var kind = words.part(narrowed.get(0)).kind();
+        return words.layout().parts().values().stream()
+                .filter(part -> part.kind() == kind && words.belongings().belongs(part.id(), other))
+                .map(part -> part.id())
+                .toList();
+    }
+
+    private List<Mention> modesWithoutPart() {
+        return heard.mentions().stream()
+                .filter(mention -> !mention.modes().isEmpty() && !isUsed(mention))
+                .filter(mention -> heard.tokens().subList(mention.from(), mention.to()).stream()
+                                .noneMatch(token -> wordsOfQuestions.contains(token.text()))
+                        || heard.mentions().stream().anyMatch(other -> isElsewhere(other) && other.gapTo(mention) < 3))
+                .toList();
+    }
+
+    private static boolean isElsewhere(Mention mention) {
+        return mention.one(Meaning.Elsewhere.class).isPresent();
+    }
+
+    private boolean isUsed(Mention mention) {
+        return used.contains(mention.from());
+    }
+
+    private void use(Mention mention) {
+        for (int at = mention.from(); at < mention.to(); at++) {
+            used.add(at);
+        }
+    }
+}
