@@ -59,15 +59,13 @@ record Bodies(Layout layout, Motion motion) {
     }
 
     private boolean isCut(Part part) {
-        return Stream.of(Side.values())
-                .anyMatch(end -> motion.speeds().containsKey(part.id() + PIECE + end.word()));
+        return Stream.of(Side.values()).anyMatch(end -> motion.speeds().containsKey(part.id() + PIECE + end.word()));
     }
 
     /** Whether this part, or a piece of it, carries power. */
     static boolean carries(Motion motion, String part) {
         return motion.carrying().contains(part)
-                || Stream.of(Side.values())
-                        .anyMatch(end -> motion.carrying().contains(part + PIECE + end.word()));
+                || Stream.of(Side.values()).anyMatch(end -> motion.carrying().contains(part + PIECE + end.word()));
     }
 
     /** Turns for one turn of the input; empty where nothing fixes it. */

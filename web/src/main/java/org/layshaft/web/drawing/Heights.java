@@ -1,11 +1,11 @@
 package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
@@ -26,16 +26,22 @@ final class Heights {
     private final Lines lines;
     private final Outlines outlines;
     private final Map<String, Double> heights = new LinkedHashMap<>();
+    private final List<Box> placed = new ArrayList<>();
 
     Heights(Layout layout, Lines lines, Outlines outlines) {
         this.layout = layout;
         this.lines = lines;
         this.outlines = outlines;
-        heights.put(lines.ofCarrier(layout.input()), 0.0);
+        place(lines.ofCarrier(layout.input()), 0);
         while (heights.size() < lines.all().size()) {
             String next = next();
-            heights.put(next, best(next));
+            place(next, best(next));
         }
+    }
+
+    private void place(String line, double height) {
+        heights.put(line, height);
+        placed.addAll(moved(line, height));
     }
 
     double of(String line) {
@@ -44,8 +50,7 @@ final class Heights {
 
     /** From the highest tip of a gear to the lowest. */
     double extent() {
-        Box all = Box.of(placed());
-        return all.height();
+        return Box.of(placed).height();
     }
 
     /** Shafts that turn, then differentials, then spindles; of each kind one that meshes with what is placed, if any. */
@@ -59,14 +64,13 @@ final class Heights {
     }
 
     private double best(String line) {
-        return candidates(line)
-                .boxed()
-                .min(Comparator.comparingDouble(height -> cost(line, height)))
+        List<Mesh> joints = joints(line);
+        return candidates(line, joints).stream()
+                .min(Comparator.comparingDouble(height -> cost(line, height, joints)))
                 .orElseThrow();
     }
 
-    private DoubleStream candidates(String line) {
-        List<Mesh> joints = joints(line);
+    private List<Double> candidates(String line, List<Mesh> joints) {
         List<Double> heights = new ArrayList<>();
         for (Mesh mesh : joints) {
             double distance = outlines.centreDistance(mesh);
@@ -76,32 +80,31 @@ final class Heights {
         if (joints.isEmpty() || lines.held(line) || lines.differential(line).isPresent()) {
             heights.addAll(clearHeights(line));
         }
-        return heights.stream().mapToDouble(Double::doubleValue);
+        return heights;
     }
 
     /** The heights at which some figure of the line just clears some figure that is placed. */
     private List<Double> clearHeights(String line) {
         return outlines.of(line).stream()
-                .flatMap(mine -> placed().stream()
+                .flatMap(mine -> placed.stream()
                         .flatMap(other -> Stream.of(
                                 other.bottom() + CLEARANCE - mine.top(), other.top() - CLEARANCE - mine.bottom())))
+                .distinct()
                 .filter(height -> !collides(line, height))
                 .toList();
     }
 
-    private double cost(String line, double height) {
-        Box before = Box.of(placed());
+    private double cost(String line, double height, List<Mesh> joints) {
+        Box before = Box.of(placed);
         Box after = before.with(Box.of(moved(line, height)));
-        double away = joints(line).stream()
+        double[] away = joints.stream()
                 .mapToDouble(
                         mesh -> Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)))
-                .sum();
-        boolean touches = joints(line).stream()
-                .anyMatch(mesh ->
-                        Math.abs(Math.abs(height - mateHeight(line, mesh)) - outlines.centreDistance(mesh)) < 0.01);
+                .toArray();
+        boolean touches = Arrays.stream(away).anyMatch(gap -> gap < 0.01);
         return after.height()
                 - before.height()
-                + PER_UNIT_AWAY * away
+                + PER_UNIT_AWAY * Arrays.stream(away).sum()
                 + (touches ? 0 : OFF_ITS_MATE)
                 + (height < 0 ? ABOVE : 0)
                 + (collides(line, height) ? COLLISION : 0);
@@ -109,18 +112,11 @@ final class Heights {
 
     private boolean collides(String line, double height) {
         // Mates touch, and need no air between them.
-        return moved(line, height).stream()
-                .anyMatch(mine -> placed().stream().anyMatch(other -> mine.near(other, -0.5)));
+        return moved(line, height).stream().anyMatch(mine -> placed.stream().anyMatch(other -> mine.near(other, -0.5)));
     }
 
     private List<Box> moved(String line, double height) {
         return outlines.of(line).stream().map(box -> box.moved(0, height)).toList();
-    }
-
-    private List<Box> placed() {
-        return heights.entrySet().stream()
-                .flatMap(entry -> moved(entry.getKey(), entry.getValue()).stream())
-                .toList();
     }
 
     /** The meshes of this line with lines that are placed. */

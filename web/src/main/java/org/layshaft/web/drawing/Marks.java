@@ -110,7 +110,8 @@ final class Marks {
             for (double[] way : WAYS) {
                 double x = cross.x() + way[0] * (FAULT_RADIUS + label.width() / 2 + 8 + away);
                 double y = cross.y() + way[1] * (FAULT_RADIUS + label.height() / 2 + 8 + away);
-                wishes.add(surroundings.inside(label.box(x, y - label.height() / 2).grown(4)));
+                wishes.add(
+                        surroundings.inside(label.box(x, y - label.height() / 2).grown(4)));
             }
         }
         Box place = room.takeBest(wishes);

@@ -1,6 +1,7 @@
 package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -28,6 +29,8 @@ final class Outlines {
     private final Columns columns;
     private final Radii radii;
     private final double unitsPerMm;
+    private final double sleeveRadius;
+    private final Map<String, List<Box>> covered = new HashMap<>();
 
     Outlines(Layout layout, Lines lines, Sizes sizes, Columns columns, Radii radii, double unitsPerMm) {
         this.layout = layout;
@@ -36,6 +39,7 @@ final class Outlines {
         this.columns = columns;
         this.radii = radii;
         this.unitsPerMm = unitsPerMm;
+        this.sleeveRadius = fittingSleeve();
     }
 
     double radius(String gear) {
@@ -48,6 +52,10 @@ final class Outlines {
 
     /** All sleeves are of one size: a little smaller than the smallest gear that one of them couples. */
     double sleeveRadius() {
+        return sleeveRadius;
+    }
+
+    private double fittingSleeve() {
         double smallest = layout.members().stream()
                 .flatMap(member -> member.sides().values().stream())
                 .filter(Engagement.Couples.class::isInstance)
@@ -59,6 +67,10 @@ final class Outlines {
 
     /** The boxes that a line covers, its middle at 0, half-shafts included, which reach far out of the box. */
     List<Box> of(String line) {
+        return covered.computeIfAbsent(line, this::withHalfShafts);
+    }
+
+    private List<Box> withHalfShafts(String line) {
         List<Box> boxes = new ArrayList<>(within(line));
         lines.differential(line)
                 .ifPresent(differential ->

@@ -20,9 +20,15 @@ final class Room {
     /** Takes the first of these that is free, or else the one that covers least. */
     Box takeBest(List<Box> wishes) {
         Box best = wishes.get(0);
+        double least = Double.POSITIVE_INFINITY;
         for (Box wish : wishes) {
-            if (covered(wish) < covered(best)) {
+            double covered = covered(wish);
+            if (covered < least) {
                 best = wish;
+                least = covered;
+            }
+            if (covered == 0) {
+                break;
             }
         }
         return take(best);
@@ -34,6 +40,10 @@ final class Room {
     }
 
     double covered(Box box) {
-        return taken.stream().mapToDouble(box::shared).sum();
+        double sum = 0;
+        for (Box other : taken) {
+            sum += other.shared(box);
+        }
+        return sum;
     }
 }

@@ -19,11 +19,11 @@ final class Spacing {
         }
     }
 
-    private final Map<String, Double> places = new LinkedHashMap<>();
     private final List<Demand> demands = new ArrayList<>();
+    private Map<String, Double> forward = new LinkedHashMap<>();
 
     void place(String id) {
-        places.put(id, 0.0);
+        forward.put(id, 0.0);
     }
 
     boolean atLeast(String before, String behind, double distance) {
@@ -36,39 +36,42 @@ final class Spacing {
 
     /** Everything half way between as far forward and as far back as it can be. */
     Map<String, Double> places() {
-        Map<String, Double> forward = leastPlaces(demands).orElseThrow();
         double end =
                 forward.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        Map<String, Double> none = new LinkedHashMap<>();
+        forward.keySet().forEach(id -> none.put(id, 0.0));
         Map<String, Double> fromEnd =
-                leastPlaces(demands.stream().map(Demand::turned).toList()).orElseThrow();
+                pushed(none, demands.stream().map(Demand::turned).toList()).orElseThrow();
         Map<String, Double> middle = new LinkedHashMap<>();
         forward.forEach((id, place) -> middle.put(id, (place + end - fromEnd.get(id)) / 2));
         return middle;
     }
 
     private boolean accept(List<Demand> more) {
-        demands.addAll(more);
-        boolean possible = leastPlaces(demands).isPresent();
-        if (!possible) {
-            demands.removeAll(more);
-        }
-        return possible;
+        List<Demand> all = new ArrayList<>(demands);
+        all.addAll(more);
+        Optional<Map<String, Double>> pushed = pushed(forward, all);
+        pushed.ifPresent(places -> {
+            forward = places;
+            demands.addAll(more);
+        });
+        return pushed.isPresent();
     }
 
-    /** Longest paths by relaxation; empty where demands run in a circle. */
-    private Optional<Map<String, Double>> leastPlaces(List<Demand> all) {
-        Map<String, Double> least = new LinkedHashMap<>(places);
+    /** From these places, everything pushed back as far as the demands make it; empty where they run in a circle. */
+    private static Optional<Map<String, Double>> pushed(Map<String, Double> from, List<Demand> demands) {
+        Map<String, Double> places = new LinkedHashMap<>(from);
         for (int round = 0; round <= places.size(); round++) {
             boolean settled = true;
-            for (Demand demand : all) {
-                double wanted = least.get(demand.before()) + demand.atLeast();
-                if (wanted > least.get(demand.behind()) + SLACK) {
-                    least.put(demand.behind(), wanted);
+            for (Demand demand : demands) {
+                double wanted = places.get(demand.before()) + demand.atLeast();
+                if (wanted > places.get(demand.behind()) + SLACK) {
+                    places.put(demand.behind(), wanted);
                     settled = false;
                 }
             }
             if (settled) {
-                return Optional.of(least);
+                return Optional.of(places);
             }
         }
         return Optional.empty();

@@ -1,0 +1,100 @@
+package org.layshaft.web.drawing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.train.Changes;
+import org.layshaft.engine.train.TrainBuilder;
+import org.layshaft.engine.train.TrainSolver;
+import org.layshaft.kb.layout.Fork;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Rail;
+import org.layshaft.kb.layout.Side;
+import org.layshaft.kb.pack.PackReader;
+import org.layshaft.kb.pack.PackSource;
+import org.layshaft.kb.pack.Reading;
+
+/** Layouts to draw, and how they move. */
+final class Boxes {
+    private static final List<String> DEMO = List.of("curlew", "plover", "avocet");
+    private static final Reading ON_CLASS_PATH = PackReader.read(PackSource.onClassPath());
+
+    private Boxes() {}
+
+    static Layout demo(String id) {
+        return ON_CLASS_PATH.knowledge().layout(id).orElseThrow();
+    }
+
+    static Stream<Layout> demos() {
+        return DEMO.stream().map(Boxes::demo);
+    }
+
+    /** A layout from the text of a layout file, which must be sound. */
+    static Layout typed(String text) {
+        try {
+            Path file = Files.createTempFile("typed", ".json");
+            try {
+                Files.writeString(file, text);
+                Reading reading = PackReader.check(List.of(file));
+                return reading.knowledge().layouts().values().stream()
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(reading.findings()));
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** The text of a demo layout's file. */
+    static String text(String id) {
+        try (InputStream in = Boxes.class.getResourceAsStream("/layshaft-pack/layouts/" + id + ".json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    static Motion motion(Layout layout, Stance stance) {
+        return TrainSolver.solve(new TrainBuilder(layout, Changes.NONE).at(stance));
+    }
+
+    /** Neutral, and each rail pushed to each side. */
+    static List<Stance> stances(Layout layout) {
+        List<Stance> stances = new ArrayList<>(List.of(Stance.NEUTRAL));
+        layout.all(Rail.class)
+                .forEach(rail -> Stream.of(Side.values()).forEach(side -> {
+                    Stance stance = Stance.NEUTRAL;
+                    for (String fork : rail.forks()) {
+                        stance = stance.with(layout.the(Fork.class, fork).member(), side);
+                    }
+                    stances.add(stance);
+                }));
+        return stances;
+    }
+
+    static View moving(Layout layout, Stance stance) {
+        return marked(layout, stance, Set.of(), Set.of());
+    }
+
+    static View marked(Layout layout, Stance stance, Set<String> faulty, Set<String> meant) {
+        return new View(
+                stance,
+                Optional.of(motion(layout, stance)),
+                faulty,
+                meant,
+                part -> Optional.of("/?break=" + part),
+                "box-");
+    }
+}

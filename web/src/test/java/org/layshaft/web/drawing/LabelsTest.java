@@ -1,0 +1,90 @@
+package org.layshaft.web.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Layout;
+import org.w3c.dom.Element;
+
+class LabelsTest {
+
+    static Stream<Layout> demos() {
+        return Boxes.demos();
+    }
+
+    private record Name(String text, Box box) {
+        /** Lines of a text stand one under the other about one x. */
+        static Name of(Element text) {
+            List<String> lines = new ArrayList<>();
+            for (int at = 0; at < text.getElementsByTagName("tspan").getLength(); at++) {
+                lines.add(text.getElementsByTagName("tspan").item(at).getTextContent());
+            }
+            Element first = Picture.first(text, "tspan");
+            double size = Double.parseDouble(text.getAttribute("font-size"));
+            Label label = new Label(lines, size, "name");
+            double baseline = Double.parseDouble(first.getAttribute("y"));
+            return new Name(
+                    String.join(" ", lines), label.box(Double.parseDouble(first.getAttribute("x")), baseline - size));
+        }
+    }
+
+    private static List<Name> names(Layout layout, Stance stance) {
+        return Picture.of(Drawing.of(layout, Boxes.moving(layout, stance)).svg())
+                .ofClass("name")
+                .map(Name::of)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void namesDoNotCoverEachOther(Layout layout) {
+        for (Stance stance : Boxes.stances(layout)) {
+            List<Name> names = names(layout, stance);
+            for (Name one : names) {
+                for (Name other : names) {
+                    boolean same = one == other;
+                    assertTrue(
+                            same || one.box().grown(-1).shared(other.box()) == 0, one + " on " + other + " " + stance);
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void everyGearIsNamedNearItself(Layout layout) {
+        Plan plan = new Plan(layout, Stance.NEUTRAL);
+        List<Name> names = names(layout, Stance.NEUTRAL);
+        layout.all(Gear.class).forEach(gear -> {
+            Box box = plan.gearBox(gear.id());
+            double nearest = names.stream()
+                    .filter(name -> gear.name().startsWith(name.text()))
+                    .mapToDouble(name -> {
+                        Point from = name.box().nearest(box.x(), box.y());
+                        Point to = box.nearest(from.x(), from.y());
+                        return Math.hypot(from.x() - to.x(), from.y() - to.y());
+                    })
+                    .min()
+                    .orElseThrow(() -> new AssertionError(gear.name() + " among " + names));
+            assertTrue(nearest < 70, gear.name() + " " + nearest);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void teethStandInTheGearsThatHaveRoom(Layout layout) {
+        Picture picture = Picture.of(Drawing.of(layout, View.plain()).svg());
+        Plan plan = new Plan(layout, Stance.NEUTRAL);
+        layout.all(Gear.class).filter(gear -> plan.radius(gear.id()) > 45).forEach(gear -> {
+            Element text = Picture.first(picture.part(gear.id()), "text");
+            assertEquals("" + gear.teeth(), text.getTextContent());
+        });
+    }
+}
