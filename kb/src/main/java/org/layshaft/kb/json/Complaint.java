@@ -12,7 +12,7 @@ final class Complaint {
     static String about(String keyword, JsonNode rule, JsonNode value) {
         return switch (keyword) {
             case "type" -> "is %s, but must be %s".formatted(kind(value), kinds(rule));
-            case "const" -> "must be %s".formatted(rule);
+            case "const" -> "is %s, but must be %s".formatted(value, rule);
             case "enum" -> "is %s, which is none of the words it can be".formatted(value);
             case "minimum" -> "is %s, but must be at least %s".formatted(value, rule);
             case "maximum" -> "is %s, but must be at most %s".formatted(value, rule);

@@ -2,6 +2,7 @@ package org.layshaft.kb.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
+import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,7 +31,7 @@ final class SchemaSentences {
             case "required" -> missingKey(pointer, error.getProperty(), rule);
             case "propertyNames" -> badKey(pointer, error);
             case "oneOf" -> notOneKey(pointer, error.getSchemaNode());
-            default -> badValue(pointer, error, rule);
+            default -> badValue(pointer, error);
         }
     }
 
@@ -63,7 +64,7 @@ final class SchemaSentences {
                 Pointers.child(pointer, key),
                 "'%s' cannot stand as a key here.".formatted(key),
                 key,
-                description(error.getSchemaNode()));
+                description(resolved(error.getSchemaNode())));
     }
 
     private void notOneKey(String pointer, JsonNode ways) {
@@ -80,55 +81,51 @@ final class SchemaSentences {
                 "Give it one of: %s.".formatted(keys));
     }
 
-    private void badValue(String pointer, Error error, JsonNode rule) {
+    private void badValue(String pointer, Error error) {
         JsonNode value = document.root().at(pointer);
-        String what =
-                "%s %s.".formatted(subject(pointer), Complaint.about(error.getKeyword(), error.getSchemaNode(), value));
+        String complaint = Complaint.about(error.getKeyword(), error.getSchemaNode(), value);
         report.broken(
-                pointer, what, value.isTextual() ? value.textValue() : value, advice(error, value, rule, pointer));
+                pointer,
+                "%s %s.".formatted(subject(pointer), complaint),
+                value.isTextual() ? value.textValue() : value,
+                advice(error, value));
     }
 
-    private String advice(Error error, JsonNode value, JsonNode rule, String pointer) {
-        String means = description(rule);
+    private String advice(Error error, JsonNode value) {
         if (error.getKeyword().equals("enum") && value.isTextual()) {
             List<String> words = new ArrayList<>();
             error.getSchemaNode().forEach(word -> words.add(word.asText()));
             return Nearest.advice(value.textValue(), words);
         }
-        if (!means.isEmpty()) {
-            return means;
-        }
-        String described = describedAt(pointer, schema);
-        return described.isEmpty() ? "See the description of this format." : described;
+        List<String> descriptions = way(error).stream()
+                .skip(1)
+                .map(SchemaSentences::description)
+                .filter(text -> !text.isEmpty())
+                .toList();
+        return descriptions.isEmpty() ? description(schema) : descriptions.get(descriptions.size() - 1);
     }
 
     /** The part of the schema that holds the keyword which complains. */
     private JsonNode rule(Error error) {
-        String fragment = error.getSchemaLocation().getFragment().toString();
-        return schema.at(Pointers.parent(fragment));
+        List<JsonNode> way = way(error);
+        return way.get(way.size() - 1);
     }
 
-    /** The description that the schema's properties give along the way to a value; of the last one that has any. */
-    private String describedAt(String pointer, JsonNode rule) {
-        String found = "";
-        JsonNode here = resolved(rule);
-        for (String step : steps(pointer)) {
-            JsonNode next = here.path("properties").path(step);
-            next = next.isMissingNode() ? here.path("items") : next;
-            next = next.isMissingNode() ? here.path("additionalProperties") : next;
-            found = description(next).isEmpty() ? found : description(next);
-            here = resolved(next);
+    /** The parts of the schema that led to the keyword which complains, from the whole schema inward. */
+    private List<JsonNode> way(Error error) {
+        NodePath path = error.getEvaluationPath();
+        List<JsonNode> way = new ArrayList<>(List.of(schema));
+        for (int step = 0; step < path.getNameCount() - 1; step++) {
+            JsonNode here = way.get(way.size() - 1);
+            String name = path.getName(step);
+            way.add(name.equals("$ref") ? resolved(here) : here.at(Pointers.child("", name)));
         }
-        return found;
+        return way;
     }
 
     private JsonNode resolved(JsonNode rule) {
         JsonNode reference = rule.path("$ref");
         return reference.isTextual() ? schema.at(reference.textValue().substring(1)) : rule;
-    }
-
-    private static List<String> steps(String pointer) {
-        return pointer.isEmpty() ? List.of() : List.of(pointer.substring(1).split("/"));
     }
 
     private String subject(String pointer) {

@@ -10,9 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.kb.failure.FailureMode;
-import org.layshaft.kb.failure.NoticeLine;
 import org.layshaft.kb.json.Nearest;
-import org.layshaft.kb.json.Pointers;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.reading.Located;
 import org.layshaft.kb.reading.Word;
@@ -39,7 +37,7 @@ final class BetweenPacks {
                 located.broken(
                         "There is another %s '%s' already: %s.".formatted(kind, id, before.place()),
                         id,
-                        "Give this one another id, or take one of the two out: %s or %s."
+                        "Name this one otherwise, or take one of the two out: %s or %s."
                                 .formatted(before.file(), located.file()));
             }
         });
@@ -72,17 +70,11 @@ final class BetweenPacks {
                 .filter(word -> word.group() == Group.NOTICES)
                 .map(Word::key)
                 .collect(Collectors.toCollection(TreeSet::new));
-        for (Located<FailureMode> mode : pack.modes()) {
-            for (NoticeLine line : mode.value().noticed()) {
-                if (!known.contains(line.notice())) {
-                    mode.report()
-                            .broken(
-                                    Pointers.child(mode.pointer(), "noticed"),
-                                    "No words say what the notice '%s' is.".formatted(line.notice()),
-                                    line.notice(),
-                                    "Add it to the 'notices' of a words file. " + Nearest.advice(line.notice(), known));
-                }
-            }
-        }
+        pack.notices().stream()
+                .filter(notice -> !known.contains(notice.value()))
+                .forEach(notice -> notice.broken(
+                        "No words say what the notice '%s' is.".formatted(notice.value()),
+                        notice.value(),
+                        "Add it to the 'notices' of a words file. " + Nearest.advice(notice.value(), known)));
     }
 }

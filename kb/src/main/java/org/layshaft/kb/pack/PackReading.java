@@ -29,6 +29,7 @@ final class PackReading {
     private final String from;
     private final List<Located<Layout>> layouts = new ArrayList<>();
     private final List<Located<FailureMode>> modes = new ArrayList<>();
+    private final List<Located<String>> notices = new ArrayList<>();
     private final List<Located<Word>> words = new ArrayList<>();
     private final List<Phrase> phrases = new ArrayList<>();
     private final List<Report> reports = new ArrayList<>();
@@ -45,6 +46,7 @@ final class PackReading {
                 reading.manifest,
                 reading.layouts,
                 reading.modes,
+                reading.notices,
                 reading.words,
                 reading.phrases,
                 reading.reports,
@@ -64,7 +66,10 @@ final class PackReading {
         switch (kind) {
             case MANIFEST -> manifest = Optional.of(manifest(document, report));
             case LAYOUT -> layout(document, report).ifPresent(layouts::add);
-            case FAILURE_MODES -> modes.addAll(FailureModesReading.of(document, report));
+            case FAILURE_MODES -> {
+                modes.addAll(FailureModesReading.of(document, report));
+                notices.addAll(FailureModesReading.notices(document, report));
+            }
             case WORDS -> words.addAll(WordsReading.words(document, report));
             case PHRASES -> phrases.addAll(WordsReading.phrases(document));
         }

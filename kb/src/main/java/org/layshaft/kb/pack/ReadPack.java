@@ -15,6 +15,7 @@ import org.layshaft.kb.words.Phrase;
  * A pack as read, sound or broken.
  *
  * @param manifest empty where there is none that can be read, or where a layout file was read by itself
+ * @param notices every mention of a notice by its id
  * @param reports one for each of its files, still open for findings that only show beside other packs
  * @param unopened what was found before any file was read
  */
@@ -22,6 +23,7 @@ record ReadPack(
         Optional<Located<Pack>> manifest,
         List<Located<Layout>> layouts,
         List<Located<FailureMode>> modes,
+        List<Located<String>> notices,
         List<Located<Word>> words,
         List<Phrase> phrases,
         List<Report> reports,

@@ -37,6 +37,17 @@ public final class FailureModesReading {
         return modes;
     }
 
+    /** Every mention of a notice by its id. */
+    public static List<Located<String>> notices(Document document, Report report) {
+        return Arrays.stream(PartKind.values())
+                .flatMap(kind -> document.item().get(kind.word()).entries().values().stream())
+                .flatMap(mode -> mode.get("noticed").items().stream())
+                .map(line -> line.get("notice"))
+                .flatMap(item ->
+                        item.text().stream().map(id -> new Located<>(id, document.file(), item.pointer(), report)))
+                .toList();
+    }
+
     private static FailureMode mode(PartKind kind, String name, Item item) {
         Map<String, List<String>> unlessTold = new LinkedHashMap<>();
         item.get("unless_told").entries().forEach((what, values) -> unlessTold.put(what, values.texts()));

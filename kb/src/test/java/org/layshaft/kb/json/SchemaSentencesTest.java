@@ -18,6 +18,8 @@ class SchemaSentencesTest {
                     "selector": {"gate":["1","1"]} | /selector/gate  | ["1","1"] | Base names of the rails in the order in which the lever passes them. Default: the order of the rails.
                     "differential": {}             | /differential   | ''     | Add it: The gear on the case of the differential.
                     "differential": {"ring_gear":{"teeth":69},"half_shafts":["left"]} | /differential/half_shafts | ["left"] | The two sides that the half-shafts go to. Default: left and right; their parts are left-half-shaft and right-half-shaft.
+                    "differential": {"ring_gear":{"teeth":4}} | /differential/ring_gear/teeth | 4 | Number of teeth, 5 to 400.
+                    "input": "the input"           | /input          | the input | Letters, digits, hyphens and underscores, at most 60.
                     "names": {"a/b": {"name": 3}}  | /names/a~1b/name | 3     | What the part is called. Default: the name it has without this.
                     """)
     void names_the_value_and_says_what_to_do(String key, String pointer, String value, String advice) {
