@@ -1,39 +1,41 @@
 package org.layshaft.kb.failure;
 
 import java.util.Locale;
+import java.util.Set;
+import org.layshaft.kb.layout.PartKind;
 
 /** What a failure changes: the closed list that packs choose from. */
 public enum EffectKind {
     /** No mesh of this gear carries any more. */
-    MESHES_CARRY_NOTHING(Argument.NONE),
+    MESHES_CARRY_NOTHING(Argument.NONE, Set.of(PartKind.GEAR)),
     /** A gear or hub that was fixed turns free on its shaft. */
-    TURNS_FREE_ON_ITS_SHAFT(Argument.NONE),
+    TURNS_FREE_ON_ITS_SHAFT(Argument.NONE, Set.of(PartKind.GEAR, PartKind.HUB)),
     /** A free gear turns with its shaft. */
-    SEIZED_TO_ITS_SHAFT(Argument.NONE),
+    SEIZED_TO_ITS_SHAFT(Argument.NONE, Set.of(PartKind.GEAR)),
     /** A shaft is in two pieces; the argument names what sits just in front of the break. */
-    CUT_BEHIND(Argument.PLACE),
+    CUT_BEHIND(Argument.PLACE, Set.of(PartKind.SHAFT)),
     /** A half-shaft no longer joins side gear and wheel. */
-    PARTED(Argument.NONE),
+    PARTED(Argument.NONE, Set.of(PartKind.HALF_SHAFT)),
     /** What the fork moves stands off its middle, toward the argument. */
-    STANDS_OFF_CENTRE(Argument.SIDE),
+    STANDS_OFF_CENTRE(Argument.SIDE, Kinds.ENGAGING),
     /** What the fork moves does not engage on this side. */
-    CANNOT_REACH(Argument.SIDE),
+    CANNOT_REACH(Argument.SIDE, Kinds.ENGAGING),
     /** What the fork moves engages on this side, but not to its full depth. */
-    REACHES_PART_WAY(Argument.SIDE),
+    REACHES_PART_WAY(Argument.SIDE, Kinds.ENGAGING),
     /** The sleeve cannot be moved, nor can its rail; the argument says where it stands. */
-    STUCK_AT(Argument.POSITION),
+    STUCK_AT(Argument.POSITION, Kinds.ENGAGING),
     /** The rail moves, but no longer takes the sleeve with it; the argument says where the sleeve was left. */
-    LEFT_AT(Argument.POSITION),
+    LEFT_AT(Argument.POSITION, Kinds.ENGAGING),
     /** The speeds of gear and hub are not brought together before the sleeve passes. */
-    SPEEDS_NOT_MATCHED(Argument.NONE),
+    SPEEDS_NOT_MATCHED(Argument.NONE, Set.of(PartKind.BLOCKING_RING)),
     /** The engagement lets go under load. */
-    LETS_GO_UNDER_LOAD(Argument.NONE),
+    LETS_GO_UNDER_LOAD(Argument.NONE, Kinds.ENGAGING),
     /** The rail is not held in its places. */
-    RAIL_NOT_HELD(Argument.NONE),
+    RAIL_NOT_HELD(Argument.NONE, Set.of(PartKind.RAIL, PartKind.DETENT)),
     /** The piece no longer keeps rails apart. */
-    RAILS_NOT_KEPT_APART(Argument.NONE),
+    RAILS_NOT_KEPT_APART(Argument.NONE, Set.of(PartKind.INTERLOCK, PartKind.INTERLOCK_PIECE)),
     /** The clutch goes on driving with the pedal down. */
-    CLUTCH_DOES_NOT_RELEASE(Argument.NONE);
+    CLUTCH_DOES_NOT_RELEASE(Argument.NONE, Set.of(PartKind.CLUTCH));
 
     /** What an effect needs to be told. */
     public enum Argument {
@@ -46,10 +48,30 @@ public enum EffectKind {
         PLACE
     }
 
-    private final Argument argument;
+    /** The kinds of part that have a hand in engaging gears. */
+    private static final class Kinds {
+        static final Set<PartKind> ENGAGING = Set.of(
+                PartKind.FORK,
+                PartKind.RAIL,
+                PartKind.DETENT,
+                PartKind.SLEEVE,
+                PartKind.HUB,
+                PartKind.BLOCKING_RING,
+                PartKind.CLUTCHING_TEETH,
+                PartKind.GEAR);
+    }
 
-    EffectKind(Argument argument) {
+    private final Argument argument;
+    private final Set<PartKind> kinds;
+
+    EffectKind(Argument argument, Set<PartKind> kinds) {
         this.argument = argument;
+        this.kinds = kinds;
+    }
+
+    /** Whether the failure of a part of this kind can change this. */
+    public boolean canComeOf(PartKind kind) {
+        return kinds.contains(kind);
     }
 
     public Argument argument() {

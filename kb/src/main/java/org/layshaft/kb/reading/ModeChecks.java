@@ -12,6 +12,7 @@ import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Nearest;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.layout.PartKind;
+import org.layshaft.kb.layout.Seat;
 
 /** Whether a failure mode asks of a fault what it then uses, and uses only what it asks. */
 final class ModeChecks {
@@ -44,8 +45,35 @@ final class ModeChecks {
     private void effect(Item item) {
         Arrays.stream(EffectKind.values())
                 .filter(kind -> item.get(kind.word()).isPresent())
-                .forEach(kind -> argument(item.get(kind.word()), kind.argument()));
+                .forEach(kind -> {
+                    kind(item.get(kind.word()), kind);
+                    argument(item.get(kind.word()), kind.argument());
+                });
         condition(item.get("if"));
+    }
+
+    private void kind(Item item, EffectKind kind) {
+        if (!kind.canComeOf(mode.befalls())) {
+            List<String> kinds = Arrays.stream(PartKind.values())
+                    .filter(kind::canComeOf)
+                    .map(PartKind::word)
+                    .toList();
+            report.broken(
+                    item.pointer(),
+                    "'%s' cannot come of a failure of the kind of part '%s'."
+                            .formatted(kind.word(), mode.befalls().word()),
+                    kind.word(),
+                    "It can come of: %s.".formatted(String.join(", ", kinds)));
+        }
+        if (kind == EffectKind.SEIZED_TO_ITS_SHAFT
+                && mode.befalls() == PartKind.GEAR
+                && mode.seat().filter(Seat.FREE::equals).isEmpty()) {
+            report.broken(
+                    item.pointer(),
+                    "Only a free gear can seize to its shaft.",
+                    kind.word(),
+                    "Add \"seat\": \"free\" to the failure.");
+        }
     }
 
     private void noticed(Item item) {
