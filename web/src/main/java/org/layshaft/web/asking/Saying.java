@@ -35,6 +35,12 @@ public final class Saying {
         return exact.contains("/") ? exact + " (" + decimals(number) + ")" : exact;
     }
 
+    /** So many turns, none less than zero: {@code 24/47 (0.511) of a turn}, {@code 1 turn}. */
+    public static String turns(Fraction number) {
+        int size = number.compareTo(Fraction.ONE);
+        return number(number) + (size < 0 ? " of a turn" : size == 0 ? " turn" : " turns");
+    }
+
     /** To three decimals, halves away from zero. */
     public static String decimals(Fraction number) {
         return new BigDecimal(number.numerator())

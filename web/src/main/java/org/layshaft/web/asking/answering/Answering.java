@@ -30,6 +30,7 @@ public final class Answering {
                                 .formatted(question.layout())));
         Box box = reasoner.box(layout);
         Facts facts = new Facts(
+                reasoner,
                 box,
                 reasoner.whatIf(layout, question.faults()),
                 new Names(layout, knowledge.words()),

@@ -3,6 +3,7 @@ package org.layshaft.web.asking.answering;
 import java.util.List;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.GearVerdict;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.engine.words.Names;
@@ -10,7 +11,7 @@ import org.layshaft.web.asking.FaultWords;
 import org.layshaft.web.asking.Saying;
 
 /** What the engine found, and the words to say it in. */
-record Facts(Box box, WhatIf whatIf, Names names, FaultWords faultWords) {
+record Facts(Reasoner reasoner, Box box, WhatIf whatIf, Names names, FaultWords faultWords) {
 
     boolean isSound() {
         return whatIf.faults().isEmpty();

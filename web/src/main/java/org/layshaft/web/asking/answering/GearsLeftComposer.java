@@ -25,7 +25,7 @@ final class GearsLeftComposer {
         }
         gears.stream()
                 .filter(gear -> gear.verdict() == Verdict.LOST || gear.verdict() == Verdict.LOCKS)
-                .flatMap(gear -> Standing.because(gear.because()).limit(1))
+                .flatMap(gear -> new Because(facts).of(gear.possibilities().get(0)).stream())
                 .distinct()
                 .limit(MOST_REASONS)
                 .forEach(says::add);

@@ -2,10 +2,11 @@ package org.layshaft.web.asking.answering;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import org.layshaft.engine.api.Direction;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.PathStep;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Saying;
 
@@ -23,15 +24,15 @@ final class PowerPathComposer {
         List<String> says = new ArrayList<>();
         if (gear.path().isEmpty()) {
             says.addAll(new Standing(facts).of(List.of(gear)));
-            Standing.because(gear.because()).limit(2).forEach(says::add);
+            says.addAll(new Because(facts).of(gear.possibilities().get(0)));
             says.add("When all is sound the power in %s goes: %s."
                     .formatted(name, way(facts.soundGear(gear.gear()).path())));
         } else {
             says.add("In %s the power goes: %s.".formatted(name, way(gear.path())));
-            says.add("The output turns %s for each turn of the input, %s."
+            says.add("The output makes %s for each turn of the input and takes the vehicle %s."
                     .formatted(
-                            Saying.number(gear.ratio().inverse()),
-                            gear.direction().word()));
+                            Saying.turns(gear.ratio().inverse()),
+                            gear.direction() == Direction.FORWARD ? "forward" : "backward"));
         }
         List<PathStep> steps =
                 gear.path().isEmpty() ? facts.soundGear(gear.gear()).path() : gear.path();
@@ -40,7 +41,17 @@ final class PowerPathComposer {
                 .aboutParts(steps.stream().map(PathStep::part).toList());
     }
 
+    /** The bodies in order; the two half-shafts side by side. */
     private String way(List<PathStep> path) {
-        return path.stream().map(step -> facts.names().of(step.part())).collect(Collectors.joining(" → "));
+        StringBuilder way = new StringBuilder();
+        boolean sideBySide = false;
+        for (PathStep step : path) {
+            boolean halfShaft =
+                    facts.box().layout().find(HalfShaft.class, step.part()).isPresent();
+            way.append(way.length() == 0 ? "" : halfShaft && sideBySide ? " and " : " → ");
+            way.append(facts.names().of(step.part()));
+            sideBySide = halfShaft;
+        }
+        return way.toString();
     }
 }

@@ -2,9 +2,7 @@ package org.layshaft.web.asking.answering;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.layshaft.engine.api.GearVerdict;
-import org.layshaft.engine.api.Reason;
 import org.layshaft.engine.api.Verdict;
 import org.layshaft.engine.words.Names;
 import org.layshaft.web.asking.Saying;
@@ -21,8 +19,9 @@ final class Standing {
         List<String> says = new ArrayList<>();
         List<String> driving = named(gears, Verdict.WORKS, Verdict.WORKS_WITH_NOTICE);
         if (!driving.isEmpty()) {
+            String still = facts.isSound() ? "" : "still ";
             says.add(Saying.sentence(
-                    "%s still %s.".formatted(Saying.gears(driving), driving.size() == 1 ? "works" : "work")));
+                    "%s %s%s.".formatted(Saying.gears(driving), still, driving.size() == 1 ? "works" : "work")));
         }
         List<String> noticed = named(gears, Verdict.WORKS_WITH_NOTICE);
         if (!noticed.isEmpty()) {
@@ -56,11 +55,6 @@ final class Standing {
             case LOCKS -> List.of("In neutral the box is locked.");
             default -> List.of();
         };
-    }
-
-    /** The first reasons of a verdict, each a sentence. */
-    static Stream<String> because(List<Reason> reasons) {
-        return reasons.stream().map(reason -> sentence(reason.says())).distinct();
     }
 
     static String sentence(String words) {

@@ -15,6 +15,7 @@ import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Sleeve;
 import org.layshaft.web.asking.Saying;
@@ -31,13 +32,14 @@ final class Turning {
         this.motion = motion;
     }
 
-    /** What turns by itself, with the pieces of a cut shaft, in the order of the layout. */
+    /** What turns by itself, without the gears that are fixed on it, with the pieces of a cut shaft, in the order of the layout. */
     List<String> bodies() {
         Stream<String> parts = layout.parts().values().stream()
                 .filter(part -> part instanceof Gear
                         || part instanceof Shaft shaft && !shaft.held()
                         || part instanceof Differential
                         || part instanceof HalfShaft)
+                .filter(part -> !goesWithItsCarrier(part))
                 .map(Part::id)
                 .filter(id -> motion.speeds().containsKey(id) || !isInPieces(id));
         Stream<String> pieces =
@@ -76,11 +78,10 @@ final class Turning {
             return "stands still";
         }
         boolean same = speed.get().signum() > 0;
-        return "turns %s, %s %s for each turn of the engine"
+        return "turns %s, %s for each turn of the engine"
                 .formatted(
                         same ? "the same way as the engine" : "the opposite way to the engine",
-                        Saying.number(speed.get().absolute()),
-                        speed.get().absolute().equals(Fraction.ONE) ? "turn" : "turns");
+                        Saying.turns(speed.get().absolute()));
     }
 
     /** Gears that turn on the shaft they sit on, each as a clause. */
@@ -101,6 +102,14 @@ final class Turning {
                 layout.find(Shaft.class, gear.carrier()).filter(Shaft::held).isPresent();
         Optional<Fraction> shaft = held ? Optional.of(Fraction.ZERO) : speed(gear.carrier());
         return speed(gear.id()).flatMap(speed -> shaft.map(speed::minus));
+    }
+
+    /** Whether a gear is fixed to what carries it, and still turns with it. */
+    private boolean goesWithItsCarrier(Part part) {
+        return part instanceof Gear gear
+                && (gear.seat() == Seat.FIXED || gear.seat() == Seat.RIM)
+                && !isInPieces(gear.carrier())
+                && speed(gear.id()).equals(speed(gear.carrier()));
     }
 
     private boolean isInPieces(String shaft) {

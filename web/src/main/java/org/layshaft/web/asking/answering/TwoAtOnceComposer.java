@@ -38,7 +38,8 @@ final class TwoAtOnceComposer {
                         says.add("Cannot be engaged at once (together %s): %s.".formatted(what, gears)));
         if (question.gears().size() == 2) {
             pairs.stream()
-                    .flatMap(pair -> Standing.because(pair.because()))
+                    .flatMap(pair -> pair.because().stream())
+                    .map(reason -> Standing.sentence(reason.says()))
                     .distinct()
                     .limit(3)
                     .forEach(says::add);

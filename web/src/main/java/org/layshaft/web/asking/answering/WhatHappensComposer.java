@@ -2,16 +2,14 @@ package org.layshaft.web.asking.answering;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.layshaft.engine.api.Conflict;
 import org.layshaft.engine.api.Motion;
-import org.layshaft.engine.api.Notice;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.web.asking.Saying;
 
 /** What becomes of the gears, what is noticed, and which gears can now meet. */
 final class WhatHappensComposer {
-    private static final int MOST_NOTICES = 6;
+    private static final int MOST_NOTICES = 8;
 
     private final Facts facts;
 
@@ -23,15 +21,10 @@ final class WhatHappensComposer {
         Standing standing = new Standing(facts);
         List<String> says = new ArrayList<>(standing.of(facts.whatIf().gears()));
         says.addAll(standing.ofNeutral());
-        List<Notice> notices = Stream.concat(
-                        facts.whatIf().gears().stream().flatMap(gear -> gear.notices().stream()),
-                        facts.whatIf().neutral().notices().stream())
-                .toList();
-        List<String> noticed = notices.stream().map(Notice::says).distinct().toList();
-        noticed.stream().limit(MOST_NOTICES).map(Standing::sentence).forEach(says::add);
+        List<String> noticed = new Noticing(facts).in(facts.whatIf().gears(), true);
+        noticed.stream().limit(MOST_NOTICES).forEach(says::add);
         if (noticed.size() > MOST_NOTICES) {
-            says.add("There are %d more such things to notice; they stand by the gears."
-                    .formatted(noticed.size() - MOST_NOTICES));
+            says.add("More that may be noticed stands by the gears.");
         }
         List<Conflict> meeting =
                 facts.whatIf().conflicts().stream().filter(Conflict::canMeet).toList();

@@ -42,7 +42,7 @@ final class WhatTurnsComposer {
     private List<String> everything(Turning turning, String when) {
         List<String> says = new ArrayList<>();
         List<String> turningOnes = turningBodies(turning);
-        says.add("%s, with the engine running and the pedal up, %s."
+        says.add("%s, with the engine running and the pedal up, %s, each shaft with what is fixed on it."
                 .formatted(when, turningOnes.isEmpty() ? "nothing turns" : verb(turningOnes, "turns", "turn")));
         add(says, having(turning, speed -> speed.filter(Fraction::isZero).isPresent()), "stands still", "stand still");
         add(says, having(turning, Optional::isEmpty), "is free to turn", "are free to turn");

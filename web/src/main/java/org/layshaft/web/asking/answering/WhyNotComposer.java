@@ -11,8 +11,6 @@ import org.layshaft.web.asking.Saying;
 
 /** How one gear stands, and the reasons; each possibility with its own, where there are several. */
 final class WhyNotComposer {
-    private static final int MOST_REASONS = 4;
-
     private final Facts facts;
 
     WhyNotComposer(Facts facts) {
@@ -27,14 +25,16 @@ final class WhyNotComposer {
         } else {
             says.addAll(new Standing(facts).of(List.of(gear)));
         }
-        Standing.because(gear.because()).limit(MOST_REASONS).forEach(says::add);
-        if (gear.verdict() == Verdict.UNCERTAIN) {
+        if (gear.verdict() != Verdict.UNCERTAIN) {
+            says.addAll(new Because(facts).of(gear.possibilities().get(0)));
+            says.addAll(new Noticing(facts).in(List.of(gear), false));
+        } else {
             gear.possibilities().forEach(possibility -> says.add(supposing(possibility)));
         }
         return Composed.of(says).in(gear);
     }
 
-    private static String supposing(Possibility possibility) {
+    private String supposing(Possibility possibility) {
         String becomes = switch (possibility.verdict()) {
             case WORKS -> "it works";
             case WORKS_WITH_NOTICE -> "it works, with something noticed";
@@ -42,10 +42,14 @@ final class WhyNotComposer {
             case LOST -> "it is lost";
             case LOCKS -> "it locks the box";
         };
-        String because = Standing.because(possibility.because())
-                .findFirst()
-                .map(reason -> " " + reason)
-                .orElse("");
-        return "If %s, %s.%s".formatted(possibility.says(), becomes, because);
+        boolean noticed = possibility.verdict() == Verdict.WORKS_WITH_NOTICE;
+        List<String> because = noticed
+                ? possibility.notices().stream()
+                        .map(notice -> Standing.sentence(notice.says()))
+                        .toList()
+                : new Because(facts).of(possibility);
+        return "If %s, %s. %s"
+                .formatted(possibility.says(), becomes, String.join(" ", because))
+                .strip();
     }
 }
