@@ -52,31 +52,29 @@ class DrawnLayoutsTest {
 
     @Test
     void soundInAnyStance() {
-        layouts.forEach((drawn, layout) -> tryStances(drawn, layout, List.of(Changes.NONE)));
+        layouts.forEach((drawn, layout) -> tryStances(drawn, layout, Changes.NONE));
     }
 
     @Test
-    void withOneAndWithTwoChanges() {
+    void withOneChangeOrTwo() {
         layouts.forEach((drawn, layout) -> {
             SplittableRandom random = new SplittableRandom(drawn.seed());
             List<Changes> single = SomeChanges.single(layout);
             Changes one = single.get(random.nextInt(single.size()));
             Changes other = single.get(random.nextInt(single.size()));
-            tryStances(drawn, layout, List.of(one, SomeChanges.both(one, other)));
+            tryStances(drawn, layout, random.nextBoolean() ? one : SomeChanges.both(one, other));
         });
     }
 
-    private static void tryStances(DrawnLayout drawn, Layout layout, List<Changes> all) {
+    private static void tryStances(DrawnLayout drawn, Layout layout, Changes changes) {
         SplittableRandom random = new SplittableRandom(drawn.seed());
-        for (Changes changes : all) {
-            TrainBuilder builder = new TrainBuilder(layout, changes);
-            for (Stance stance : stances(layout, random)) {
-                Roads roads = new Roads(builder.at(stance), "seed " + drawn.seed() + " " + stance + " " + changes);
-                roads.assertGraphAgrees();
-                if (random.nextInt(ALL_ROADS_ONE_IN) == 0) {
-                    roads.assertFloatingAgrees();
-                    roads.assertCertified();
-                }
+        TrainBuilder builder = new TrainBuilder(layout, changes);
+        for (Stance stance : stances(layout, random)) {
+            Roads roads = new Roads(builder.at(stance), "seed " + drawn.seed() + " " + stance + " " + changes);
+            roads.assertGraphAgrees();
+            if (random.nextInt(ALL_ROADS_ONE_IN) == 0) {
+                roads.assertFloatingAgrees();
+                roads.assertCertified();
             }
         }
     }
