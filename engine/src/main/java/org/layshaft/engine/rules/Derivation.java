@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -62,6 +63,11 @@ public final class Derivation {
     /** How this was concluded; empty for a given fact, and for what does not follow. */
     public Optional<Step> stepOf(Fact fact) {
         return Optional.ofNullable(steps.get(fact));
+    }
+
+    /** Everything concluded, in the order in which it was. */
+    Set<Fact> conclusions() {
+        return steps.keySet();
     }
 
     /** Every fact of this type, given or concluded, in the order in which it came. */

@@ -1,0 +1,149 @@
+package org.layshaft.engine.rules;
+
+import static org.layshaft.engine.rules.RuleCases.FAULT;
+import static org.layshaft.engine.rules.fact.Drive.Source.INPUT;
+import static org.layshaft.engine.rules.fact.Drive.Source.ROAD;
+import static org.layshaft.kb.layout.Side.FRONT;
+import static org.layshaft.kb.layout.Side.REAR;
+
+import java.util.stream.Stream;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.rules.fact.Drive.Driven;
+import org.layshaft.engine.rules.fact.Drive.OutputBody;
+import org.layshaft.engine.rules.fact.Drive.SpinsInVain;
+import org.layshaft.engine.rules.fact.Fact;
+import org.layshaft.engine.rules.fact.Faulty.CannotReach;
+import org.layshaft.engine.rules.fact.Faulty.Cut;
+import org.layshaft.engine.rules.fact.Faulty.LeftAt;
+import org.layshaft.engine.rules.fact.Faulty.Parted;
+import org.layshaft.engine.rules.fact.Faulty.StuckAt;
+import org.layshaft.engine.rules.fact.Mechanism.RailShut;
+import org.layshaft.engine.rules.fact.Ties.Splits;
+import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
+import org.layshaft.engine.rules.fact.Verdicts.Lost;
+import org.layshaft.engine.rules.fact.Verdicts.Needs;
+import org.layshaft.engine.rules.fact.Verdicts.NeedsStretch;
+import org.layshaft.engine.rules.fact.Verdicts.NotDriven;
+import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
+
+/** Why a gear is lost. */
+final class LossCases {
+    private static final NotDriven NOT_DRIVEN = new NotDriven("3");
+    private static final Needs NEEDS = new Needs("3", "mesh");
+    private static final Parted PARTED = new Parted("mesh", "third", "cluster-third", FAULT);
+    private static final NeedsStretch STRETCH = new NeedsStretch("3", "countershaft", 1, 4);
+    private static final SoundGear THIRD = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, Fraction.of(1, 2));
+    private static final Fact IN_FIRST = new Driven("3", INPUT, "output", Fraction.of(1, 5), "output", "");
+    private static final OutputBody OUTPUT = new OutputBody("output");
+    private static final DrivesOtherwise OTHERWISE = new DrivesOtherwise("3", Fraction.of(1, 5));
+    private static final Lost LOST = new Lost("3", FAULT.words());
+    private static final CannotReach SHORT = new CannotReach("3-4-sleeve", REAR, FAULT);
+    private static final LeftAt LEFT = new LeftAt("3-4-sleeve", null, FAULT);
+    private static final LeftAt LEFT_IN_FOURTH = new LeftAt("3-4-sleeve", FRONT, FAULT);
+    private static final StuckAt STUCK = new StuckAt("3-4-sleeve", null, FAULT);
+    private static final StuckAt STUCK_IN_FOURTH = new StuckAt("3-4-sleeve", FRONT, FAULT);
+    private static final RailShut SHUT = new RailShut("3", "3-4-rail", FAULT);
+    private static final Driven CASE = new Driven("3", INPUT, "case", Fraction.of(1, 2), "ring-gear", "seat");
+    private static final Splits SPLITS = new Splits("splits", "case", "left", "right");
+    private static final SpinsInVain IN_VAIN = new SpinsInVain("3", "case", "left", FAULT);
+
+    private LossCases() {}
+
+    static Stream<RuleCase> all() {
+        return Stream.of(train(), engagement(), differential()).flatMap(cases -> cases);
+    }
+
+    private static Stream<RuleCase> train() {
+        Cut first = new Cut("countershaft", 2, FAULT);
+        Cut last = new Cut("countershaft", 4, FAULT);
+        return Stream.of(
+                RuleCase.of("lost/parted", NOT_DRIVEN, NEEDS, PARTED)
+                        .concludes(LOST, NOT_DRIVEN, NEEDS, PARTED)
+                        .alone()
+                        .notWithInstead(PARTED, new Parted("other mesh", "first", "cluster-first", FAULT))
+                        .notWithInstead(NEEDS, new Needs("1", "mesh")),
+                RuleCase.of("lost/cut", NOT_DRIVEN, STRETCH, first)
+                        .concludes(LOST, NOT_DRIVEN, STRETCH, first)
+                        .alone()
+                        .notWithInstead(first, new Cut("countershaft", 1, FAULT)),
+                RuleCase.of("lost/cut", NOT_DRIVEN, STRETCH, last)
+                        .concludes(LOST, NOT_DRIVEN, STRETCH, last)
+                        .alone()
+                        .notWithInstead(last, new Cut("countershaft", 5, FAULT))
+                        .notWithInstead(last, new Cut("output", 4, FAULT)));
+    }
+
+    private static Stream<RuleCase> engagement() {
+        return Stream.of(
+                RuleCase.of("lost/cannot-reach", THIRD, SHORT)
+                        .concludes(LOST, NOT_DRIVEN, THIRD, SHORT)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(SHORT, new CannotReach("3-4-sleeve", FRONT, FAULT), "verdict/not-driven"),
+                RuleCase.of("lost/left", THIRD, LEFT)
+                        .concludes(LOST, THIRD, LEFT, NOT_DRIVEN)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(LEFT, new LeftAt("3-4-sleeve", REAR, FAULT), "verdict/not-driven"),
+                RuleCase.of("lost/left", THIRD, LEFT_IN_FOURTH, OUTPUT, IN_FIRST)
+                        .concludes(LOST, THIRD, LEFT_IN_FOURTH, OTHERWISE)
+                        .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
+                        .notWithInstead(
+                                LEFT_IN_FOURTH,
+                                new LeftAt("1-2-sleeve", FRONT, FAULT),
+                                "lost/another-drives",
+                                "path/output",
+                                "verdict/drives-otherwise"),
+                RuleCase.of("lost/stuck", THIRD, STUCK)
+                        .concludes(LOST, THIRD, STUCK, NOT_DRIVEN)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(STUCK, new StuckAt("3-4-sleeve", REAR, FAULT), "verdict/not-driven"),
+                RuleCase.of("lost/stuck", THIRD, STUCK_IN_FOURTH, OUTPUT, IN_FIRST)
+                        .concludes(LOST, THIRD, STUCK_IN_FOURTH, OTHERWISE)
+                        .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
+                        .notWithInstead(
+                                STUCK_IN_FOURTH,
+                                new StuckAt("1-2-sleeve", FRONT, FAULT),
+                                "lost/another-drives",
+                                "path/output",
+                                "verdict/drives-otherwise"),
+                RuleCase.of("lost/rail-shut", THIRD, SHUT)
+                        .concludes(LOST, THIRD, SHUT, NOT_DRIVEN)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(SHUT, new RailShut("4", "3-4-rail", FAULT), "verdict/not-driven"),
+                RuleCase.of("lost/rail-shut", THIRD, SHUT, OUTPUT, IN_FIRST)
+                        .concludes(LOST, THIRD, SHUT, OTHERWISE)
+                        .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
+                        .notWithInstead(
+                                SHUT,
+                                new RailShut("3", "1-2-rail", FAULT),
+                                "lost/another-drives",
+                                "path/output",
+                                "verdict/drives-otherwise"),
+                RuleCase.of("lost/another-drives", THIRD, OUTPUT, IN_FIRST)
+                        .concludes(new Lost("3", "another gear drives"), THIRD, OTHERWISE)
+                        .besides("path/output", "verdict/drives-otherwise")
+                        .notWithInstead(
+                                IN_FIRST,
+                                new Driven("3", INPUT, "output", Fraction.of(1, 2), "output", ""),
+                                "path/output",
+                                "verdict/works"));
+    }
+
+    private static Stream<RuleCase> differential() {
+        Parted left = new Parted("left-joins", "left", "left-wheel", FAULT);
+        Parted right = new Parted("right-joins", "right", "right-wheel", FAULT);
+        return Stream.of(
+                RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, left)
+                        .concludes(IN_VAIN, NOT_DRIVEN, CASE, SPLITS, left)
+                        .besides("lost/differential")
+                        .notWithInstead(left, new Parted("mesh", "third", "left", FAULT))
+                        .notWithInstead(CASE, new Driven("3", ROAD, "case", Fraction.of(1, 2), "ring-gear", "seat")),
+                RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, right)
+                        .concludes(new SpinsInVain("3", "case", "right", FAULT), NOT_DRIVEN, CASE, SPLITS, right)
+                        .besides("lost/differential")
+                        .notWithInstead(NOT_DRIVEN, new NotDriven("4")),
+                RuleCase.of("lost/differential", NOT_DRIVEN, IN_VAIN)
+                        .concludes(LOST, NOT_DRIVEN, IN_VAIN)
+                        .alone()
+                        .notWithInstead(IN_VAIN, new SpinsInVain("4", "case", "left", FAULT)));
+    }
+}

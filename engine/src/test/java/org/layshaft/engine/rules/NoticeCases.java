@@ -1,0 +1,162 @@
+package org.layshaft.engine.rules;
+
+import static org.layshaft.engine.rules.RuleCases.FAULT;
+import static org.layshaft.engine.rules.fact.Drive.Source.INPUT;
+import static org.layshaft.engine.rules.fact.Drive.Source.ROAD;
+import static org.layshaft.kb.failure.NoticeWhen.PULLING_IN_ITS_GEAR;
+import static org.layshaft.kb.failure.NoticeWhen.SHIFTING_INTO_ANY_GEAR;
+import static org.layshaft.kb.failure.NoticeWhen.SHIFTING_INTO_A_GEAR_WITHOUT_RING;
+import static org.layshaft.kb.failure.NoticeWhen.SHIFTING_INTO_ITS_GEAR;
+import static org.layshaft.kb.failure.NoticeWhen.WHERE_IT_LOCKS;
+import static org.layshaft.kb.failure.NoticeWhen.WHERE_IT_TAKES_THE_DRIVE;
+import static org.layshaft.kb.failure.NoticeWhen.WHERE_NEUTRAL_DRIVES;
+import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_CARRIES;
+import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_TURNS;
+import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_TURNS_ON_ITS_SHAFT;
+import static org.layshaft.kb.layout.Side.FRONT;
+import static org.layshaft.kb.layout.Side.REAR;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.rules.fact.Drive.Carries;
+import org.layshaft.engine.rules.fact.Drive.Driven;
+import org.layshaft.engine.rules.fact.Faulty.Shows;
+import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
+import org.layshaft.engine.rules.fact.Verdicts.Locks;
+import org.layshaft.engine.rules.fact.Verdicts.Lost;
+import org.layshaft.engine.rules.fact.Verdicts.Noticed;
+import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
+import org.layshaft.engine.rules.fact.Verdicts.WithoutRing;
+import org.layshaft.engine.rules.fact.Verdicts.Works;
+import org.layshaft.kb.failure.NoticeWhen;
+import org.layshaft.kb.layout.Side;
+
+/** What a fault makes a person notice. */
+final class NoticeCases {
+    private static final Works WORKS = new Works("3");
+    private static final Works WORKS_IN_OTHER = new Works("1");
+    private static final SoundGear THIRD = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, Fraction.of(1, 2));
+    private static final Driven TURNS = driven("3", "third", Fraction.of(1, 2));
+    private static final Driven TURNS_IN_NEUTRAL = driven("neutral", "third", Fraction.of(1, 2));
+
+    private NoticeCases() {}
+
+    static Stream<RuleCase> all() {
+        return Stream.of(inItsGear(), inAnyGear(), turning(), onItsShaft(), verdicts())
+                .flatMap(cases -> cases);
+    }
+
+    private static Stream<RuleCase> inItsGear() {
+        Shows pulling = serving(PULLING_IN_ITS_GEAR, REAR);
+        Shows pullingOnBothSides = serving(PULLING_IN_ITS_GEAR, null);
+        Shows shifting = serving(SHIFTING_INTO_ITS_GEAR, REAR);
+        return Stream.of(
+                RuleCase.of("notice/pulling-in-its-gear", pulling, THIRD, WORKS)
+                        .concludes(noticed("3", "pulling"), pulling, THIRD, WORKS)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(pulling, serving(PULLING_IN_ITS_GEAR, FRONT), "verdict/not-driven")
+                        .notWithInstead(WORKS, WORKS_IN_OTHER, "verdict/not-driven"),
+                RuleCase.of("notice/pulling-in-its-gear", pullingOnBothSides, THIRD, WORKS)
+                        .concludes(noticed("3", "pulling"), pullingOnBothSides, THIRD, WORKS)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(
+                                THIRD,
+                                new SoundGear("3", "1-2-rail", "1-2-sleeve", REAR, Fraction.of(1, 2)),
+                                "verdict/not-driven"),
+                RuleCase.of("notice/shifting-into-its-gear", shifting, THIRD, WORKS)
+                        .concludes(noticed("3", "shifting-into"), shifting, THIRD, WORKS)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(shifting, serving(SHIFTING_INTO_ITS_GEAR, FRONT), "verdict/not-driven")
+                        .notWithInstead(WORKS, WORKS_IN_OTHER, "verdict/not-driven"));
+    }
+
+    private static Stream<RuleCase> inAnyGear() {
+        Shows any = of(SHIFTING_INTO_ANY_GEAR);
+        Shows ringless = of(SHIFTING_INTO_A_GEAR_WITHOUT_RING);
+        WithoutRing noRing = new WithoutRing("3");
+        return Stream.of(
+                RuleCase.of("notice/shifting-into-any-gear", any, WORKS)
+                        .concludes(noticed("3", "shifting-into"), any, WORKS)
+                        .alone()
+                        .notWithInstead(WORKS, new Locks("3")),
+                RuleCase.of("notice/shifting-into-a-gear-without-ring", ringless, noRing, WORKS)
+                        .concludes(noticed("3", "shifting-into"), ringless, noRing, WORKS)
+                        .alone()
+                        .notWithInstead(noRing, new WithoutRing("1"))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER));
+    }
+
+    private static Stream<RuleCase> turning() {
+        Shows turning = of(WHILE_IT_TURNS);
+        Shows carrying = of(WHILE_IT_CARRIES);
+        Carries carries = new Carries("3", "third");
+        Driven byRoad = new Driven("neutral", ROAD, "third", Fraction.of(1, 2), "third", "");
+        return Stream.of(
+                RuleCase.of("notice/turning", turning, TURNS, WORKS)
+                        .concludes(noticed("3", "pulling"), turning, TURNS, WORKS)
+                        .alone()
+                        .notWithInstead(TURNS, driven("3", "second", Fraction.of(1, 2)))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER),
+                RuleCase.of("notice/turning-in-neutral", turning, TURNS_IN_NEUTRAL)
+                        .concludes(noticed("neutral", "neutral-pedal-up"), turning, TURNS_IN_NEUTRAL)
+                        .alone()
+                        .notWithInstead(TURNS_IN_NEUTRAL, byRoad),
+                RuleCase.of("notice/carrying", carrying, WORKS, carries)
+                        .concludes(noticed("3", "pulling"), carrying, WORKS, carries)
+                        .alone()
+                        .notWithInstead(carries, new Carries("1", "third")));
+    }
+
+    private static Stream<RuleCase> onItsShaft() {
+        Shows onShaft = of(WHILE_IT_TURNS_ON_ITS_SHAFT);
+        return Stream.of(
+                RuleCase.of("notice/turning-on-its-shaft", onShaft, WORKS, TURNS)
+                        .concludes(noticed("3", "pulling"), onShaft, WORKS, TURNS)
+                        .alone()
+                        .notWith(driven("3", "output", Fraction.of(1, 2)))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER),
+                RuleCase.of("notice/turning-on-its-shaft-in-neutral", onShaft, TURNS_IN_NEUTRAL)
+                        .concludes(noticed("neutral", "neutral-pedal-up"), onShaft, TURNS_IN_NEUTRAL)
+                        .alone()
+                        .notWith(driven("neutral", "output", Fraction.of(1, 2))));
+    }
+
+    private static Stream<RuleCase> verdicts() {
+        Shows takes = of(WHERE_IT_TAKES_THE_DRIVE);
+        Lost lost = new Lost("3", FAULT.words());
+        Shows neutral = of(WHERE_NEUTRAL_DRIVES);
+        DrivesOtherwise drives = new DrivesOtherwise("neutral", Fraction.of(1, 2));
+        Shows locking = of(WHERE_IT_LOCKS);
+        Locks locks = new Locks("3");
+        return Stream.of(
+                RuleCase.of("notice/takes-the-drive", takes, lost)
+                        .concludes(noticed("3", "pulling"), takes, lost)
+                        .alone()
+                        .notWithInstead(lost, new Lost("3", RuleCases.OTHER_FAULT.words())),
+                RuleCase.of("notice/neutral-drives", neutral, drives)
+                        .concludes(noticed("neutral", "neutral-pedal-up"), neutral, drives)
+                        .alone()
+                        .notWithInstead(drives, new DrivesOtherwise("3", Fraction.of(1, 2))),
+                RuleCase.of("notice/locks", locking, locks)
+                        .concludes(noticed("3", "pulling"), locking, locks)
+                        .alone()
+                        .notWithInstead(locks, lost));
+    }
+
+    private static Shows of(NoticeWhen when) {
+        return new Shows("growls", when, "third", "output", "", null, List.of(), FAULT);
+    }
+
+    private static Shows serving(NoticeWhen when, Side side) {
+        return new Shows("growls", when, "3-4-fork", "", "3-4-sleeve", side, List.of(), FAULT);
+    }
+
+    private static Noticed noticed(String at, String condition) {
+        return new Noticed(at, "growls", condition, FAULT);
+    }
+
+    private static Driven driven(String at, String body, Fraction speed) {
+        return new Driven(at, INPUT, body, speed, body, "");
+    }
+}
