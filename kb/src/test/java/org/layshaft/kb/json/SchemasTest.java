@@ -42,15 +42,15 @@ class SchemasTest {
     /** A description is a sentence or more. */
     private static void collectUndescribed(JsonNode node, String pointer, List<String> undescribed) {
         if (pointer.endsWith("/properties")) {
-            node.fields().forEachRemaining(property -> {
+            node.properties().forEach(property -> {
                 String description = property.getValue().path("description").asText();
                 if (!description.matches("[A-Z].*[.]")) {
                     undescribed.add(Pointers.child(pointer, property.getKey()));
                 }
             });
         }
-        node.fields()
-                .forEachRemaining(child ->
+        node.properties()
+                .forEach(child ->
                         collectUndescribed(child.getValue(), Pointers.child(pointer, child.getKey()), undescribed));
     }
 
