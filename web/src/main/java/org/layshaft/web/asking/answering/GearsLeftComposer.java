@@ -23,6 +23,10 @@ final class GearsLeftComposer {
         if (question.gears().isEmpty()) {
             says.addAll(standing.ofNeutral());
         }
+        List<GearVerdict> noticed = gears.stream()
+                .filter(gear -> gear.verdict() == Verdict.WORKS_WITH_NOTICE)
+                .toList();
+        new Noticing(facts).in(noticed, false).stream().limit(MOST_REASONS).forEach(says::add);
         gears.stream()
                 .filter(gear -> gear.verdict() == Verdict.LOST || gear.verdict() == Verdict.LOCKS)
                 .flatMap(gear -> new Because(facts).of(gear.possibilities().get(0)).stream())

@@ -23,10 +23,6 @@ final class Standing {
             says.add(Saying.sentence(
                     "%s %s%s.".formatted(Saying.gears(driving), still, driving.size() == 1 ? "works" : "work")));
         }
-        List<String> noticed = named(gears, Verdict.WORKS_WITH_NOTICE);
-        if (!noticed.isEmpty()) {
-            says.add("In %s something is noticed.".formatted(Saying.gears(noticed)));
-        }
         List<String> doubtful = named(gears, Verdict.UNCERTAIN);
         if (!doubtful.isEmpty()) {
             says.add(

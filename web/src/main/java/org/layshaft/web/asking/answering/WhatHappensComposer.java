@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.layshaft.engine.api.Conflict;
 import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.Verdict;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.web.asking.Saying;
 
 /** What becomes of the gears, what is noticed, and which gears can now meet. */
 final class WhatHappensComposer {
+    private static final int MOST_REASONS = 3;
     private static final int MOST_NOTICES = 8;
 
     private final Facts facts;
@@ -21,6 +23,13 @@ final class WhatHappensComposer {
         Standing standing = new Standing(facts);
         List<String> says = new ArrayList<>(standing.of(facts.whatIf().gears()));
         says.addAll(standing.ofNeutral());
+        facts.whatIf().gears().stream()
+                .filter(gear -> gear.verdict() == Verdict.LOST || gear.verdict() == Verdict.LOCKS)
+                .flatMap(gear ->
+                        new Because(facts).of(gear.possibilities().get(0)).stream())
+                .distinct()
+                .limit(MOST_REASONS)
+                .forEach(says::add);
         List<String> noticed = new Noticing(facts).in(facts.whatIf().gears(), true);
         noticed.stream().limit(MOST_NOTICES).forEach(says::add);
         if (noticed.size() > MOST_NOTICES) {

@@ -1,0 +1,41 @@
+package org.layshaft.web.asking;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.layshaft.kb.failure.Fault;
+
+/** A question in one line: {@code what-turns [3-4-fork bent] 5 third}. */
+final class Meant {
+    private Meant() {}
+
+    static String by(Understanding understanding) {
+        if (understanding instanceof Understanding.Understood understood) {
+            return by(understood.reading().question());
+        }
+        return understanding instanceof Understanding.Ambiguous ? "ambiguous" : "not understood";
+    }
+
+    static String by(Question question) {
+        List<String> line = new ArrayList<>();
+        line.add(Intent.of(question).word());
+        line.add(question.faults().stream().map(Fault::written).toList().toString());
+        if (question instanceof Question.GearsLeft left) {
+            line.addAll(left.gears());
+        } else if (question instanceof Question.RatioOf ratio) {
+            line.addAll(ratio.gears());
+        } else if (question instanceof Question.TwoAtOnce two) {
+            line.addAll(two.gears());
+        } else if (question instanceof Question.PowerPath path) {
+            line.add(path.gear());
+        } else if (question instanceof Question.WhyNot why) {
+            line.add(why.gear());
+        } else if (question instanceof Question.WhatTurns turns) {
+            turns.gear().ifPresent(line::add);
+            line.addAll(turns.parts());
+        } else if (question instanceof Question.WhichWay way) {
+            way.gear().ifPresent(line::add);
+            line.add(way.part());
+        }
+        return String.join(" ", line);
+    }
+}

@@ -1,0 +1,31 @@
+package org.layshaft.web.asking;
+
+import java.util.Optional;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.kb.pack.PackReader;
+import org.layshaft.kb.pack.PackSource;
+
+/** What the packs on the class path hold, and questions about it. */
+public final class Saltmarsh {
+    public static final KnowledgeBase KNOWLEDGE =
+            PackReader.read(PackSource.onClassPath()).knowledge();
+    public static final Asking ASKING = new Asking(KNOWLEDGE, Reasoners.standard(KNOWLEDGE));
+
+    private Saltmarsh() {}
+
+    static Layout layout(String id) {
+        return KNOWLEDGE.layout(id).orElseThrow();
+    }
+
+    static Understanding understood(String layout, String words) {
+        return ASKING.understand(Optional.ofNullable(layout), words);
+    }
+
+    /** The answer's sentences in one. */
+    static String answered(String layout, String words) {
+        Understanding.Understood understood = (Understanding.Understood) understood(layout, words);
+        return String.join(" ", ASKING.answer(understood.reading().question()).says());
+    }
+}
