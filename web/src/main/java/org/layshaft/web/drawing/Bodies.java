@@ -1,6 +1,7 @@
 package org.layshaft.web.drawing;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Motion;
@@ -36,7 +37,7 @@ record Bodies(Layout layout, Motion motion) {
         NONE;
 
         String word() {
-            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 

@@ -20,7 +20,7 @@ public final class Drawing {
         this.layout = layout;
         this.view = view;
         this.plan = new Plan(layout, view.stance());
-        this.around = new Surroundings(plan.gearing(), layout.gate().planes());
+        this.around = Surroundings.of(plan);
         this.figures = new Figures(plan, around);
     }
 
@@ -103,8 +103,7 @@ public final class Drawing {
         svg.open("g", "class", "overlay", "pointer-events", "none");
         bodies.ifPresent(all -> new TurningArrows(plan, around, figures, all).write(svg, room));
         new MeshLinks(plan, figures).write(svg, room);
-        PathLine line = new PathLine(plan, around, figures);
-        path.ways().forEach(way -> line.write(svg, way));
+        new PowerLines(new PathLine(plan, around, figures)).write(svg, path);
         svg.close();
         Marks marks = new Marks(view, around, figures);
         marks.write(svg, room);

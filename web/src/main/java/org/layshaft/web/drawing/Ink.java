@@ -1,5 +1,7 @@
 package org.layshaft.web.drawing;
 
+import java.util.Locale;
+
 /**
  * What a figure is filled with. The colours stand in the file for viewers without a style sheet; a page that has one
  * overrides them by class. No meaning hangs on them alone.
@@ -43,6 +45,6 @@ enum Ink {
 
     /** As a class name. */
     String word() {
-        return "ink-" + name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return "ink-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,5 +1,7 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
+
 /** What lines, arrow heads and outlines mean, in rows at the foot. */
 final class Key {
     private static final double SIZE = 13;
@@ -103,13 +105,11 @@ final class Key {
     }
 
     private void say(String says) {
-        Label label = label(says);
-        double half = label.width() / 2;
         svg.say("text", says, "class", "note", "x", x + SAMPLE, "y", y + SIZE / 3, "font-size", SIZE, "fill", Ink.LINE);
-        x += SAMPLE + 2 * half + BETWEEN;
+        x += SAMPLE + label(says).width() + BETWEEN;
     }
 
     private static Label label(String says) {
-        return new Label(java.util.List.of(says), SIZE, "note");
+        return new Label(List.of(says), SIZE, "note");
     }
 }

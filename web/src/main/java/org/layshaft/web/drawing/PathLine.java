@@ -16,7 +16,6 @@ import org.layshaft.kb.layout.Sleeve;
 
 /** The line that runs through the parts that carry power: along shafts, across meshes, through teeth, sleeve and hub. */
 final class PathLine {
-
     private final Plan plan;
     private final Surroundings around;
     private final Figures figures;
@@ -114,7 +113,10 @@ final class PathLine {
         return plan.hubRadius() - 2;
     }
 
-    /** Up is -1, down 1: where power comes to the sleeve's gear from, or goes to from it; or else clear of the number of teeth. */
+    /**
+     * Up is -1, down 1: the side from which power comes to a coupled gear, or to which it goes from there; where it
+     * stays on its line, the side away from the number of teeth.
+     */
     private int side(List<String> way, int at) {
         for (int near : new int[] {at, at - 1, at + 1, at - 2, at + 2}) {
             if (near >= 0 && near < way.size() && isGear(way.get(near))) {
@@ -143,35 +145,5 @@ final class PathLine {
         return at >= 0
                 && at < way.size()
                 && plan.layout().find(Shaft.class, way.get(at)).isPresent();
-    }
-
-    void write(Svg svg, List<String> way) {
-        List<Point> points = points(way);
-        if (points.size() < 2) {
-            return;
-        }
-        Pen pen = Pen.at(points.get(0).x(), points.get(0).y());
-        points.stream().skip(1).forEach(point -> pen.line(point.x(), point.y()));
-        svg.open("g", "class", "power", "data-way", String.join(" ", way), "fill", "none", "stroke-linejoin", "round");
-        svg.path(pen, "class", "power-halo", "stroke", Ink.PAPER, "stroke-width", 7.0);
-        svg.path(pen, "class", "power-line", "stroke", Ink.POWER, "stroke-width", 3.5);
-        Pen heads = new Pen();
-        for (int at = 1; at < points.size(); at++) {
-            boolean last = at == points.size() - 1;
-            heads(heads, points.get(at - 1), points.get(at), last);
-        }
-        svg.path(heads, "class", "power-head", "fill", Ink.POWER, "stroke", Ink.PAPER, "stroke-width", 1.0);
-        svg.close();
-    }
-
-    private static void heads(Pen pen, Point from, Point to, boolean last) {
-        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
-        if (last) {
-            Heads.solid(pen, to.x(), to.y(), to.x() - from.x(), to.y() - from.y(), 14);
-        } else if (length > 44) {
-            double x = (from.x() + to.x()) / 2;
-            double y = (from.y() + to.y()) / 2;
-            Heads.solid(pen, x, y, to.x() - from.x(), to.y() - from.y(), 12);
-        }
     }
 }

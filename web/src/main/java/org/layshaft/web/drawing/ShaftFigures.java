@@ -1,6 +1,5 @@
 package org.layshaft.web.drawing;
 
-import java.util.List;
 import java.util.Optional;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Shaft;
@@ -21,8 +20,7 @@ final class ShaftFigures {
 
     Figure of(Shaft shaft) {
         Box bar = bar(shaft);
-        Optional<Bearing> nose = bearing(shaft, true);
-        Pen pen = nose.map(bearing -> withNose(shaft, bar, bearing)).orElseGet(() -> Pen.around(bar));
+        Pen pen = insideAnother(shaft).map(bearing -> withNose(bar, bearing)).orElseGet(() -> Pen.around(bar));
         return new Figure(shaft, bar, Ink.SHAFT, svg -> {
             svg.path(pen, "class", "body");
             if (shaft.held()) {
@@ -38,21 +36,11 @@ final class ShaftFigures {
         if (shaft.held()) {
             return new Box(span.left() - room(shaft, -1), span.top(), span.right() + room(shaft, 1), span.bottom());
         }
-        double left = startsAtClutch(shaft) ? around.clutchX() : span.left() - frontStub(shaft);
-        double right = plan.layout().output().equals(shaft.id()) ? around.outputX() : span.right() + rearStub(shaft);
+        boolean fromClutch = plan.layout().input().equals(shaft.id());
+        boolean toOutput = plan.layout().output().equals(shaft.id());
+        double left = fromClutch ? around.clutchX() : span.left() - (meets(shaft, -1) ? 0 : STUB / 4);
+        double right = toOutput ? around.outputX() : span.right() + (meets(shaft, 1) ? 0 : STUB);
         return new Box(left, span.top(), right, span.bottom());
-    }
-
-    private boolean startsAtClutch(Shaft shaft) {
-        return plan.layout().input().equals(shaft.id());
-    }
-
-    private double frontStub(Shaft shaft) {
-        return meets(shaft, -1) ? 0 : STUB / 4;
-    }
-
-    private double rearStub(Shaft shaft) {
-        return meets(shaft, 1) ? 0 : STUB;
     }
 
     /** Whether a shaft of the same line goes on at this end. */
@@ -64,15 +52,14 @@ final class ShaftFigures {
                 .anyMatch(other -> Math.signum(other.x() - middle) == way);
     }
 
-    /** The bearing in which this shaft's own end runs inside another. */
-    private Optional<Bearing> bearing(Shaft shaft, boolean inside) {
-        List<Bearing> between = Lines.between(plan.layout());
-        return between.stream()
-                .filter(bearing -> (inside ? bearing.inner() : bearing.outer()).equals(shaft.id()))
+    /** The bearing in which this shaft's end runs inside another. */
+    private Optional<Bearing> insideAnother(Shaft shaft) {
+        return Lines.between(plan.layout()).stream()
+                .filter(bearing -> bearing.inner().equals(shaft.id()))
                 .findFirst();
     }
 
-    private Pen withNose(Shaft shaft, Box bar, Bearing bearing) {
+    private Pen withNose(Box bar, Bearing bearing) {
         double y = bar.y();
         double nose = Sizes.NOSE_RADIUS;
         Box outer = plan.span(plan.layout().shaft(bearing.outer())).orElse(bar);

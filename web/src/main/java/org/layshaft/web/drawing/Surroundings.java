@@ -1,6 +1,8 @@
 package org.layshaft.web.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.layshaft.kb.layout.Rail;
 
 /**
  * What lies around the gearing: clutch and engine before it, output behind it, rails above it.
@@ -13,6 +15,14 @@ record Surroundings(Box gearing, List<String> rails) {
     private static final double RAIL_PITCH = 34;
     /** Leaves room for names above the gears. */
     private static final double ABOVE_GEARS = 62;
+
+    /** Rails lie in the order of the gate; any that it leaves out come after. */
+    static Surroundings of(Plan plan) {
+        Stream<String> inGate = plan.layout().gate().planes().stream();
+        Stream<String> all = plan.layout().all(Rail.class).map(Rail::id);
+        return new Surroundings(
+                plan.gearing(), Stream.concat(inGate, all).distinct().toList());
+    }
 
     double clutchX() {
         return gearing.left() - 112;

@@ -5,9 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.train.Changes;
+import org.layshaft.engine.train.TrainBuilder;
+import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Side;
 import org.w3c.dom.Element;
@@ -63,6 +69,22 @@ class MarksTest {
         assertFalse(picture.classes("third").contains("carries"));
         assertTrue(picture.part("output").hasAttribute("stroke-dasharray"));
         assertFalse(picture.part("countershaft").hasAttribute("stroke-dasharray"));
+    }
+
+    @Test
+    void aCutShaftTurnsInFrontOfTheBreakOnly() {
+        Changes cut = new Changes(Set.of(), Set.of(), Set.of(), Map.of("countershaft", "cluster-fourth"), Set.of());
+        Stance third = Stance.NEUTRAL.with("3-4-sleeve", Side.REAR);
+        Motion motion = TrainSolver.solve(new TrainBuilder(curlew, cut).at(third));
+        View view = new View(
+                third, Optional.of(motion), Set.of("countershaft"), Set.of(), part -> Optional.empty(), "box-");
+        Picture picture = Picture.of(Drawing.of(curlew, view).svg());
+        assertTrue(picture.classes("countershaft").contains("turns"));
+        assertTrue(picture.classes("cluster-fourth").contains("turns"));
+        assertTrue(picture.classes("cluster-third").contains("not-driven"));
+        // the arrow at the rear end would speak of the piece that does not turn
+        assertFalse(picture.values("data-turns").contains("countershaft"));
+        assertEquals(0, picture.ofClass("power").count());
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.layshaft.engine.api.Stance;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Side;
 
 /** Layouts other than the usual. */
 class OddLayoutsTest {
@@ -87,7 +88,7 @@ class OddLayoutsTest {
         assertEquals(0, left + right, 1e-6);
         assertTrue(left != right);
         assertTrue(layout.meshes().stream().allMatch(plan::touch));
-        Stance low = Stance.NEUTRAL.with("1-2-sleeve", org.layshaft.kb.layout.Side.REAR);
+        Stance low = Stance.NEUTRAL.with("1-2-sleeve", Side.REAR);
         List<String> ways =
                 Picture.of(Drawing.of(layout, Boxes.moving(layout, low)).svg()).values("data-way");
         assertTrue(ways.stream().anyMatch(way -> way.contains("left-low")), "" + ways);

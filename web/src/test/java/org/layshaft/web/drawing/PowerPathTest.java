@@ -83,7 +83,7 @@ class PowerPathTest {
         Layout layout = Boxes.demo("curlew");
         Stance stance = Stance.NEUTRAL.with("1-2-sleeve", Side.REAR);
         Plan plan = new Plan(layout, stance);
-        Surroundings around = new Surroundings(plan.gearing(), layout.gate().planes());
+        Surroundings around = Surroundings.of(plan);
         Figures figures = new Figures(plan, around);
         List<String> way =
                 PowerPath.of(plan, Boxes.motion(layout, stance)).ways().get(0);

@@ -22,7 +22,7 @@ class StanceTest {
 
     private static Figures figures(Layout layout, Stance stance) {
         Plan plan = new Plan(layout, stance);
-        return new Figures(plan, new Surroundings(plan.gearing(), layout.gate().planes()));
+        return new Figures(plan, Surroundings.of(plan));
     }
 
     @ParameterizedTest
