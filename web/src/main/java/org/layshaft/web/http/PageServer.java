@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.URI;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
@@ -23,6 +25,9 @@ public final class PageServer implements AutoCloseable {
     private static final int LONGEST_HEAD_BYTES = 8 * 1024;
     private static final int LONGEST_BODY_BYTES = 8 * 1024;
 
+    /** Kept, so that its level is; a start needs no more said about it than its address. */
+    private static final Logger JETTY = Logger.getLogger("org.eclipse.jetty");
+
     private final Server server;
     private final ServerConnector connector;
 
@@ -38,6 +43,7 @@ public final class PageServer implements AutoCloseable {
      */
     public static PageServer start(int port, Desk desk) {
         requirePort(port);
+        JETTY.setLevel(Level.WARNING);
         Pages pages = new Pages(desk);
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
         threads.setName("page");

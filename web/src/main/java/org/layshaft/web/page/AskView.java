@@ -22,4 +22,9 @@ record AskView(String layout, String layoutName, String question, List<String> f
                                 example, Address.of(scene.layout().id()).asking(example)))
                         .toList());
     }
+
+    /** Whether nothing is asked or supposed yet. */
+    public boolean isStarting() {
+        return question.isEmpty() && faults.isEmpty();
+    }
 }

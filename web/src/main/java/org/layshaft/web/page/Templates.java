@@ -2,15 +2,36 @@ package org.layshaft.web.page;
 
 import com.github.mustachejava.DefaultMustacheFactory;
 import com.github.mustachejava.MustacheFactory;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 
 /** Fills templates; whatever they show is escaped, but for drawings. Thread-safe. */
 final class Templates {
-    private final MustacheFactory factory = new DefaultMustacheFactory("org/layshaft/web/pages");
+    private final MustacheFactory factory = new DefaultMustacheFactory("org/layshaft/web/pages") {
+        @Override
+        public void encode(String value, Writer writer) {
+            try {
+                writer.write(escaped(value));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    };
 
     String fill(String template, Object view) {
         StringWriter html = new StringWriter();
         factory.compile(template + ".mustache").execute(html, view);
         return html.toString();
+    }
+
+    /** As text or as the value of an attribute in quotation marks. */
+    private static String escaped(String value) {
+        return value.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
     }
 }
