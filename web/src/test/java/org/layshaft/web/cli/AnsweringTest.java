@@ -75,7 +75,8 @@ class AnsweringTest {
         Ran ran = Ran.with("layouts");
 
         assertEquals(0, ran.status(), ran::err);
-        assertTrue(ran.out().lines().anyMatch(line -> line.matches(" +curlew +Curlew +saltmarsh +Inline .*")), ran::out);
+        assertTrue(
+                ran.out().lines().anyMatch(line -> line.matches(" +curlew +Curlew +saltmarsh +Inline .*")), ran::out);
     }
 
     @Test
@@ -102,7 +103,16 @@ class AnsweringTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "serve --help", "layouts --help", "check --help", "gears --help", "ask --help", "words --help"})
+    @ValueSource(
+            strings = {
+                "--help",
+                "serve --help",
+                "layouts --help",
+                "check --help",
+                "gears --help",
+                "ask --help",
+                "words --help"
+            })
     void helpHasAnExample(String command) {
         Ran ran = Ran.with(command.split(" "));
 

@@ -19,10 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class RefusingTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             gears curlw                                  | No layout has the id "curlw"
             gears                                        | LAYOUT
             gears curlew --fault 6-7-fork                | 6-7
@@ -100,14 +97,10 @@ class RefusingTest {
     }
 
     private static Path brokenLayout(Path pack) throws IOException {
-        Files.writeString(
-                pack.resolve("pack.json"),
-                """
+        Files.writeString(pack.resolve("pack.json"), """
                 { "format": "layshaft/pack/1", "id": "estuary", "version": "1.0.0", "title": "Estuary", "licence": "Apache-2.0" }
                 """);
-        return Files.writeString(
-                Files.createDirectory(pack.resolve("layouts")).resolve("dunlin.json"),
-                """
+        return Files.writeString(Files.createDirectory(pack.resolve("layouts")).resolve("dunlin.json"), """
                 {
                   "format": "layshaft/layout/1",
                   "id": "dunlin",

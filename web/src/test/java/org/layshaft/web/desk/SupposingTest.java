@@ -23,7 +23,9 @@ class SupposingTest {
         Question more = Supposing.also(question, List.of(STRIPPED));
 
         assertEquals(List.of(BENT, STRIPPED), more.faults());
-        assertEquals(question.toString().replace(OWN.toString(), ""), more.toString().replace(more.faults().toString(), ""));
+        assertEquals(
+                question.toString().replace(OWN.toString(), ""),
+                more.toString().replace(more.faults().toString(), ""));
     }
 
     static Stream<Question> questions() {

@@ -20,8 +20,8 @@ class TurningTest {
 
     @Test
     void sensesFollowTheSignAndWhatIsNotFixedIsFree() {
-        List<Turning> turning = turning(Map.of(
-                "input", Fraction.ONE, "countershaft", Fraction.of(-24, 47), "third", Fraction.ZERO));
+        List<Turning> turning =
+                turning(Map.of("input", Fraction.ONE, "countershaft", Fraction.of(-24, 47), "third", Fraction.ZERO));
 
         assertEquals(Sense.SAME, of("input", turning).sense());
         assertEquals(Sense.OPPOSITE, of("countershaft", turning).sense());
@@ -39,7 +39,9 @@ class TurningTest {
         List<Turning> turning = turning(Map.of("countershaft#front", Fraction.ONE));
 
         assertTrue(turning.stream().noneMatch(each -> each.part().equals("countershaft")));
-        assertEquals("front piece of the countershaft", of("countershaft#front", turning).name());
+        assertEquals(
+                "front piece of the countershaft",
+                of("countershaft#front", turning).name());
     }
 
     private List<Turning> turning(Map<String, Fraction> speeds) {
@@ -48,6 +50,9 @@ class TurningTest {
     }
 
     private static Turning of(String part, List<Turning> turning) {
-        return turning.stream().filter(each -> each.part().equals(part)).findFirst().orElseThrow();
+        return turning.stream()
+                .filter(each -> each.part().equals(part))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -76,12 +76,19 @@ class ApiTest {
     void theCommandLineGivesTheSame() throws JsonProcessingException {
         StringWriter out = new StringWriter();
         int status = Layshaft.run(
-                new PrintWriter(out), new PrintWriter(new StringWriter()), "ask", "--layout", "curlew", "--json", HEADLINE);
+                new PrintWriter(out),
+                new PrintWriter(new StringWriter()),
+                "ask",
+                "--layout",
+                "curlew",
+                "--json",
+                HEADLINE);
 
         assertEquals(0, status);
         assertEquals(
                 out.toString(),
-                served.get("/api/ask?layout=curlew&q=" + Served.encoded(HEADLINE)).body());
+                served.get("/api/ask?layout=curlew&q=" + Served.encoded(HEADLINE))
+                        .body());
     }
 
     @Test
@@ -92,7 +99,7 @@ class ApiTest {
                         .sorted()
                         .toList());
         JsonNode curlew = json("/api/layouts/curlew");
-        assertEquals("1.800", curlew.at("/gears/2/printed").asText());
+        assertEquals(1.8, curlew.at("/gears/2/printed").asDouble());
         assertEquals("3-4-sleeve", curlew.at("/gears/2/member").asText());
         assertTrue(curlew.get("parts").findValuesAsText("id").contains("interlock-pin"));
     }
@@ -109,14 +116,17 @@ class ApiTest {
     void theSchemaIsServed() {
         HttpResponse<String> reply = served.get("/api/answer.schema.json");
 
-        assertEquals("application/schema+json", reply.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "application/schema+json",
+                reply.headers().firstValue("Content-Type").orElseThrow());
         assertEquals(AnswerJson.schema(), reply.body());
     }
 
     private static JsonNode json(String path) throws JsonProcessingException {
         HttpResponse<String> reply = served.get(path);
         assertEquals(200, reply.statusCode(), reply::body);
-        assertEquals("application/json", reply.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "application/json", reply.headers().firstValue("Content-Type").orElseThrow());
         return new ObjectMapper().readTree(reply.body());
     }
 

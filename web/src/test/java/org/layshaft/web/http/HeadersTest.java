@@ -35,8 +35,10 @@ class HeadersTest {
         String policy = reply.headers().firstValue("Content-Security-Policy").orElseThrow();
         assertTrue(policy.startsWith("default-src 'self';"), policy);
         assertFalse(policy.contains("unsafe"), policy);
-        assertEquals("nosniff", reply.headers().firstValue("X-Content-Type-Options").orElseThrow());
-        assertEquals("no-referrer", reply.headers().firstValue("Referrer-Policy").orElseThrow());
+        assertEquals(
+                "nosniff", reply.headers().firstValue("X-Content-Type-Options").orElseThrow());
+        assertEquals(
+                "no-referrer", reply.headers().firstValue("Referrer-Policy").orElseThrow());
         assertTrue(reply.headers().firstValue("Server").isEmpty());
     }
 
@@ -62,7 +64,9 @@ class HeadersTest {
         HttpResponse<String> again = served.get("/assets/layshaft.css", "If-None-Match", tag);
         assertEquals(304, again.statusCode());
         assertEquals("", again.body());
-        assertEquals(200, served.get("/assets/layshaft.css", "If-None-Match", "\"other\"").statusCode());
+        assertEquals(
+                200,
+                served.get("/assets/layshaft.css", "If-None-Match", "\"other\"").statusCode());
     }
 
     @ParameterizedTest

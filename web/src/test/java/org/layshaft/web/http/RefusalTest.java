@@ -31,10 +31,7 @@ class RefusalTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             400 | /api/gears                                       | layout
             400 | /api/ask?layout=curlew                           | q
             404 | /api/gears?layout=curlw                          | curlw
@@ -84,7 +81,9 @@ class RefusalTest {
         HttpResponse<String> reply = served.get(path);
 
         assertEquals(404, reply.statusCode());
-        assertEquals("text/html;charset=utf-8", reply.headers().firstValue("Content-Type").orElseThrow());
+        assertEquals(
+                "text/html;charset=utf-8",
+                reply.headers().firstValue("Content-Type").orElseThrow());
         assertTrue(reply.body().contains("<a href=\"/\">Back to the page</a>"), reply::body);
     }
 
@@ -100,8 +99,8 @@ class RefusalTest {
 
     @Test
     void aLargeBodyIsRefused() {
-        HttpResponse<String> reply = served.send(
-                HttpRequest.newBuilder(served.at("/")).POST(BodyPublishers.ofString("x".repeat(9000))));
+        HttpResponse<String> reply =
+                served.send(HttpRequest.newBuilder(served.at("/")).POST(BodyPublishers.ofString("x".repeat(9000))));
 
         assertEquals(413, reply.statusCode());
         assertTrue(reply.body().contains("Ask with GET"), reply::body);

@@ -22,7 +22,7 @@ import org.layshaft.web.Demo;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.Understanding.Understood;
 
-/** Every answer keeps to the published schema: one for each failure of each layout, and one for each example question. */
+/** Every answer keeps to the published schema: one for each failure mode of each layout, and one for each example question. */
 class AnswerSchemaTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(AnswerJson.schema(), InputFormat.JSON);
@@ -37,7 +37,7 @@ class AnswerSchemaTest {
         return layouts()
                 .flatMap(layout -> Stream.concat(
                                 Stream.of(List.<Fault>of()),
-                                Demo.everyFault(layout).stream().map(List::of))
+                                Demo.everyMode(layout).stream().map(List::of))
                         .map(faults -> Arguments.of(layout, faults)));
     }
 
@@ -61,7 +61,8 @@ class AnswerSchemaTest {
         Layout curlew = Demo.layout("curlew");
         String answer = written(Demo.desk().gearsLeft(curlew, List.of()));
         assertTrue(SCHEMA.validate(answer, InputFormat.JSON).isEmpty());
-        assertFalse(SCHEMA.validate(answer.replaceFirst("\"verdict\": \"works\"", "\"verdict\": \"fine\""), InputFormat.JSON)
+        assertFalse(SCHEMA.validate(
+                        answer.replaceFirst("\"verdict\": \"works\"", "\"verdict\": \"fine\""), InputFormat.JSON)
                 .isEmpty());
         assertFalse(SCHEMA.validate(answer.replaceFirst("\"says\"", "\"sayz\""), InputFormat.JSON)
                 .isEmpty());

@@ -1,0 +1,82 @@
+package org.layshaft.web.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.Dimension;
+
+/** The page as a checker of accessibility sees it, in light and dark, wide and narrow. */
+class AccessibilityTest {
+    private static final String UNFOLD_SOME =
+            "document.querySelectorAll('.examples, .parts, .failures details, tr:nth-child(3) .why')"
+                    + ".forEach(each => each.open = true)";
+    private static final String TOO_WIDE = "const wide = document.documentElement.clientWidth;"
+            + " return [...document.querySelectorAll('body *')]"
+            + ".filter(each => each.getBoundingClientRect().right > wide + 1 && !each.closest('.canvas'))"
+            + ".map(each => each.tagName + '.' + each.className + ' ' + each.textContent.slice(0, 40))";
+
+    private static Visit visit;
+
+    @BeforeAll
+    static void open() {
+        visit = new Visit(Chromium.start());
+    }
+
+    @AfterAll
+    static void close() {
+        if (visit != null) {
+            visit.close();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bent, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, light, 1400",
+        "bent, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, dark, 1400",
+        "broken, /?layout=plover&fault=left-half-shaft+broken&gear=R, dark, 500",
+        "puzzled, /?layout=avocet&q=fish+and+chips, light, 1400",
+        "refused, /?layout=dunlin, light, 1400"
+    })
+    void nothingStandsInAnybodysWay(String name, String path, String scheme, int width) {
+        visit.driver().manage().window().setSize(new Dimension(width, 1000));
+        visit.scheme(scheme);
+        visit.go(path);
+        visit.driver().executeScript(UNFOLD_SOME);
+        visit.screenshot("axe-%s-%s-%d".formatted(name, scheme, width));
+
+        List<Rule> violations = new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                .analyze(visit.driver())
+                .getViolations();
+        assertEquals(List.of(), violations.stream().map(AccessibilityTest::said).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360", "768", "1920"})
+    void nothingIsWiderThanTheWindow(int width) {
+        visit.driver()
+                .executeCdpCommand(
+                        "Emulation.setDeviceMetricsOverride",
+                        Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+        visit.go("/?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork");
+        visit.screenshot("width-" + width);
+
+        Object tooWide = visit.driver().executeScript(TOO_WIDE);
+        visit.driver().executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        assertEquals(List.of(), tooWide);
+    }
+
+    private static String said(Rule rule) {
+        return rule.getId() + ": "
+                + rule.getNodes().stream()
+                        .map(node -> node.getTarget() + " " + node.getFailureSummary())
+                        .toList();
+    }
+}

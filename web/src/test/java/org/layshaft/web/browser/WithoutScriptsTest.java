@@ -1,0 +1,44 @@
+package org.layshaft.web.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+
+/** The same with scripts switched off. */
+class WithoutScriptsTest {
+    private Visit visit;
+
+    @BeforeEach
+    void open() {
+        visit = new Visit(Chromium.startWithoutScripts());
+    }
+
+    @AfterEach
+    void close() {
+        if (visit != null) {
+            visit.close();
+        }
+    }
+
+    @Test
+    void askingReadingSteppingAndBreaking() {
+        visit.go("/?layout=curlew");
+        visit.the("#q").sendKeys("which gears still work if the 3-4 fork is bent", Keys.ENTER);
+        visit.untilAddressHas("q=which");
+        assertTrue(visit.row("4").contains("may work or may not"), visit.row("4"));
+
+        visit.the(".steps a[href*='gear=4']").click();
+        visit.untilAddressHas("gear=4");
+        visit.the(".parts summary").click();
+        visit.the(".parts").findElement(By.linkText("3-4 detent")).click();
+        visit.untilAddressHas("part=3-4-detent");
+        visit.the(".failures a.suppose").click();
+        visit.untilAddressHas("fault=3-4-detent+weak");
+        assertEquals(2, visit.all(".chip").size());
+    }
+}
