@@ -26,8 +26,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @State(Scope.Benchmark)
 @Fork(1)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
 public class SolvingBenchmark {
     private static final Stance THIRD = Stance.NEUTRAL.with("3-4-sleeve", Side.FRONT);
 
