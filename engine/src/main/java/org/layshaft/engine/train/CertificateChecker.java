@@ -79,7 +79,8 @@ public final class CertificateChecker {
 
     /** Whether each output is proven to keep the ratio that a motion shows. */
     private boolean ratioIsProven() {
-        return turns().filter(turns -> !turns.input().isZero() && !turns.output().isZero())
+        return turns().filter(
+                        turns -> !turns.input().isZero() && !turns.output().isZero())
                 .map(turns -> turns.input().over(turns.output()))
                 .anyMatch(ratio -> train.outputs().stream()
                         .allMatch(output -> proves(Map.of(train.input(), Fraction.ONE, output, ratio.negated()))));

@@ -72,6 +72,19 @@ public sealed interface Connection {
         }
     }
 
+    /** A free gear seized to a spindle that stands in the case: ω = 0. */
+    record Held(String gear, String spindle) implements Connection {
+        @Override
+        public String id() {
+            return "held " + gear;
+        }
+
+        @Override
+        public Equation equation() {
+            return new Equation(Map.of(gear, 1L));
+        }
+    }
+
     /** A whole half-shaft, from its side gear to its wheel. */
     record Joined(String halfShaft, String wheel) implements Connection {
         @Override

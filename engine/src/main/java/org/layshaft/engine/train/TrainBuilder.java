@@ -50,7 +50,7 @@ public final class TrainBuilder {
         layout.all(Sleeve.class).flatMap(this::hub).forEach(connections::add);
         layout.all(Gear.class)
                 .filter(gear -> changes.seizedGears().contains(gear.id()))
-                .map(gear -> new Connection.Seized(gear.id(), bodies.under(layout.shaft(gear.carrier()), gear.id())))
+                .map(this::seized)
                 .forEach(connections::add);
         layout.differential().ifPresent(differential -> connections.addAll(finalDrive(differential)));
         return connections;
@@ -93,6 +93,13 @@ public final class TrainBuilder {
                         : Stream.<Connection>of(
                                 new Connection.Seated(gear.id(), bodies.under(shaft, gear.id()), gear.id())))
                 .orElseGet(() -> Stream.of(new Connection.Seated(gear.id(), gear.carrier(), gear.id())));
+    }
+
+    private Connection seized(Gear gear) {
+        Shaft shaft = layout.shaft(gear.carrier());
+        return shaft.held()
+                ? new Connection.Held(gear.id(), shaft.id())
+                : new Connection.Seized(gear.id(), bodies.under(shaft, gear.id()));
     }
 
     private Stream<Connection> hub(Sleeve sleeve) {

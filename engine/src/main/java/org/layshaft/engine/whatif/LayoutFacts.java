@@ -100,6 +100,10 @@ final class LayoutFacts {
             return Stream.of(
                     new Ties.SeizedOn(connection.id(), seized.gear(), seized.shaft(), faults.presentAt(seized.gear())));
         }
+        if (connection instanceof Connection.Held held) {
+            return Stream.of(
+                    new Ties.HeldOn(connection.id(), held.gear(), held.spindle(), faults.presentAt(held.gear())));
+        }
         if (connection instanceof Connection.Joined joined) {
             return Stream.of(new Ties.HalfShaftJoins(connection.id(), joined.halfShaft(), joined.wheel()));
         }

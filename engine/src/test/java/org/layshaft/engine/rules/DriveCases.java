@@ -11,6 +11,7 @@ import org.layshaft.engine.rules.fact.Drive.InputBody;
 import org.layshaft.engine.rules.fact.Drive.OutputBody;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Ties.HalfShaftJoins;
+import org.layshaft.engine.rules.fact.Ties.HeldOn;
 import org.layshaft.engine.rules.fact.Ties.Splits;
 import org.layshaft.engine.rules.fact.Ties.Tie;
 import org.layshaft.engine.rules.fact.Ties.TieAt;
@@ -37,7 +38,8 @@ final class DriveCases {
     private DriveCases() {}
 
     static Stream<RuleCase> all() {
-        return Stream.of(sources(), passingOn(), differential(), twoSpeeds()).flatMap(cases -> cases);
+        return Stream.of(sources(), passingOn(), differential(), twoSpeeds(), held())
+                .flatMap(cases -> cases);
     }
 
     private static Stream<RuleCase> sources() {
@@ -114,5 +116,13 @@ final class DriveCases {
                                 new Contradiction("3", INPUT, "output", HALF, THIRD), SHAFT, TIE_AT, OUTPUT_OTHERWISE)
                         .alone()
                         .notWithInstead(OUTPUT_OTHERWISE, OUTPUT_ALIKE));
+    }
+
+    private static Stream<RuleCase> held() {
+        HeldOn held = new HeldOn("held", "output", "spindle", RuleCases.FAULT);
+        return Stream.of(RuleCase.of("drive/held", OUTPUT_ALIKE, held)
+                .concludes(new Contradiction("3", INPUT, "output", HALF, Fraction.ZERO), OUTPUT_ALIKE, held)
+                .alone()
+                .notWithInstead(held, new HeldOn("held", "idler", "spindle", RuleCases.FAULT)));
     }
 }

@@ -56,6 +56,19 @@ public final class Ties {
         }
     }
 
+    /** A free gear that has seized to a spindle that stands in the case. */
+    public record HeldOn(String connection, String gear, String spindle, Faulty.Present fault) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s can only stand, as %s does".formatted(names.the(gear), names.the(spindle));
+        }
+
+        @Override
+        public List<Fact> restsOn() {
+            return List.of(fault);
+        }
+    }
+
     /** A sleeve that can be slid over the clutching teeth of a gear. */
     public record CouplesTo(String connection, String sleeve, Side side, String gear) implements Fact {
         @Override
