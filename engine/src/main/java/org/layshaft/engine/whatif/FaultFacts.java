@@ -130,6 +130,9 @@ final class FaultFacts {
         layout.everyMesh()
                 .filter(mesh -> mesh.joins(gear.id()))
                 .forEach(mesh -> facts.add(new Faulty.Parted(meshId(mesh), gear.id(), mesh.other(gear.id()), here)));
+        layout.meshes().stream()
+                .filter(mesh -> mesh.joins(gear.id()))
+                .forEach(mesh -> facts.add(new Faulty.RunsAgainst(gear.id(), mesh.other(gear.id()), here)));
     }
 
     private static String meshId(Mesh mesh) {

@@ -12,6 +12,7 @@ import static org.layshaft.kb.failure.NoticeWhen.WHERE_IT_TAKES_THE_DRIVE;
 import static org.layshaft.kb.failure.NoticeWhen.WHERE_NEUTRAL_DRIVES;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_CARRIES;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_TURNS;
+import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_TURNS_IN_MESH;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_TURNS_ON_ITS_SHAFT;
 import static org.layshaft.kb.layout.Side.FRONT;
 import static org.layshaft.kb.layout.Side.REAR;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Drive.Carries;
 import org.layshaft.engine.rules.fact.Drive.Driven;
+import org.layshaft.engine.rules.fact.Faulty.RunsAgainst;
 import org.layshaft.engine.rules.fact.Faulty.Shows;
 import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
 import org.layshaft.engine.rules.fact.Verdicts.Locks;
@@ -43,7 +45,7 @@ final class NoticeCases {
     private NoticeCases() {}
 
     static Stream<RuleCase> all() {
-        return Stream.of(inItsGear(), inAnyGear(), turning(), onItsShaft(), verdicts())
+        return Stream.of(inItsGear(), inAnyGear(), turning(), inMesh(), onItsShaft(), verdicts())
                 .flatMap(cases -> cases);
     }
 
@@ -106,6 +108,23 @@ final class NoticeCases {
                         .concludes(noticed("3", "pulling"), carrying, WORKS, carries)
                         .alone()
                         .notWithInstead(carries, new Carries("1", "third")));
+    }
+
+    private static Stream<RuleCase> inMesh() {
+        Shows inMesh = of(WHILE_IT_TURNS_IN_MESH);
+        RunsAgainst runs = new RunsAgainst("third", "cluster-third", FAULT);
+        RunsAgainst other = new RunsAgainst("second", "cluster-second", FAULT);
+        return Stream.of(
+                RuleCase.of("notice/turning-in-mesh", inMesh, runs, TURNS, WORKS)
+                        .concludes(noticed("3", "pulling"), inMesh, runs, TURNS, WORKS)
+                        .alone()
+                        .notWithInstead(runs, other)
+                        .notWithInstead(WORKS, WORKS_IN_OTHER),
+                RuleCase.of("notice/turning-in-mesh-in-neutral", inMesh, runs, TURNS_IN_NEUTRAL)
+                        .concludes(noticed("neutral", "neutral-pedal-up"), inMesh, runs, TURNS_IN_NEUTRAL)
+                        .alone()
+                        .notWithInstead(runs, other)
+                        .notWithInstead(TURNS_IN_NEUTRAL, TURNS));
     }
 
     private static Stream<RuleCase> onItsShaft() {

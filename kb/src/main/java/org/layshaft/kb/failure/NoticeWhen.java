@@ -14,6 +14,8 @@ public enum NoticeWhen {
     SHIFTING_INTO_A_GEAR_WITHOUT_RING,
     /** While the part turns. */
     WHILE_IT_TURNS,
+    /** While the gear turns and another is in mesh with it, whether or not that mesh still carries. */
+    WHILE_IT_TURNS_IN_MESH,
     /** While the part turns relative to the shaft it sits on. */
     WHILE_IT_TURNS_ON_ITS_SHAFT,
     /** While the part carries power. */

@@ -92,6 +92,14 @@ public final class Faulty {
         }
     }
 
+    /** A gear whose meshes no longer carry still has another in mesh with it, wherever the sleeves stand. */
+    public record RunsAgainst(String gear, String other, Present fault) implements Change {
+        @Override
+        public String says(Names names) {
+            return "%s still runs against %s".formatted(names.the(gear), names.the(other));
+        }
+    }
+
     /**
      * A shaft is in two pieces.
      *
