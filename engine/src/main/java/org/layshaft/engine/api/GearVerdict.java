@@ -12,7 +12,8 @@ import org.layshaft.engine.exact.Fraction;
  * @param path bodies from input to output, in order; empty unless it drives in every possibility
  * @param notices what is noticed in every possibility
  * @param because the reasons, in every possibility
- * @param possibilities the ways things may be; more than one only where something is not known of a fault
+ * @param possibilities the ways things may be; more than one only where something is not known of a fault, and
+ *     it matters to this gear
  * @param stance where sleeves and sliding gears stand with this gear selected, in the first possibility
  * @param motion how everything turns then
  */

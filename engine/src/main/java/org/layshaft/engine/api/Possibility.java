@@ -7,7 +7,8 @@ import org.layshaft.kb.failure.Fault;
  * One way things may be, where something of a fault is not known.
  *
  * @param faults the faults with everything told
- * @param says in words, what is supposed here beyond what was told: {@code the 3-4 fork is bent badly toward the front}
+ * @param says in words, what is supposed here beyond what was told: {@code the 3-4 fork is bent badly toward the front};
+ *     empty where nothing is
  */
 public record Possibility(
         List<Fault> faults, String says, Verdict verdict, List<Notice> notices, List<Reason> because) {

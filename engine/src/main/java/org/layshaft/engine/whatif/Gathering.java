@@ -14,13 +14,19 @@ import org.layshaft.engine.api.Possibility;
 import org.layshaft.engine.api.Reason;
 import org.layshaft.engine.api.Verdict;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.failure.Fault;
 
 /** Gathers the possibilities into one answer: what holds in all of them, and what depends on which of them is so. */
 final class Gathering {
     private final List<World> worlds;
+    private final List<Fault> told;
 
-    Gathering(List<World> worlds) {
+    /**
+     * @param told the faults as told, before anything was supposed of them
+     */
+    Gathering(List<World> worlds, List<Fault> told) {
         this.worlds = worlds;
+        this.told = told;
     }
 
     GearVerdict gear(Box.DerivedGear gear) {
@@ -35,7 +41,7 @@ final class Gathering {
                 commonPath(gear.name()),
                 notices(possibilities),
                 because(Names.gearName(gear.name()), possibilities),
-                possibilities,
+                differing(Names.gearName(gear.name()), possibilities),
                 first.run().stance(gear.name()),
                 first.run().motion(gear.name()));
     }
@@ -47,9 +53,9 @@ final class Gathering {
                 verdict(possibilities),
                 notices(possibilities),
                 because(Run.NEUTRAL, possibilities),
-                possibilities,
+                differing(Run.NEUTRAL, possibilities),
                 first.run().stance(Run.NEUTRAL),
-                first.run().motion(Run.NEUTRAL));
+                first.run().standing());
     }
 
     /** Pairs that can meet in any possibility can meet: that is what a person must reckon with. */
@@ -64,6 +70,23 @@ final class Gathering {
                     .orElse(byWorld.get(0).get(pair)));
         }
         return gathered;
+    }
+
+    /** The possibilities where it matters which of them is so; otherwise one, in which nothing is supposed. */
+    private List<Possibility> differing(String gear, List<Possibility> possibilities) {
+        boolean differ = possibilities.stream()
+                        .map(possibility -> List.of(possibility.verdict(), says(possibility)))
+                        .distinct()
+                        .count()
+                > 1;
+        Possibility any = possibilities.get(0);
+        return differ
+                ? possibilities
+                : List.of(new Possibility(told, "", any.verdict(), any.notices(), because(gear, possibilities)));
+    }
+
+    private static List<String> says(Possibility possibility) {
+        return possibility.notices().stream().map(Notice::says).toList();
     }
 
     private static Verdict verdict(List<Possibility> possibilities) {

@@ -86,6 +86,20 @@ final class Run {
         return motions.computeIfAbsent(at, key -> TrainSolver.solve(train.at(stance(key))));
     }
 
+    /** How everything turns in neutral with the vehicle standing: the output stands, if the input leaves it free. */
+    Motion standing() {
+        Motion free = motion(NEUTRAL);
+        if (free.outcome() != Motion.Outcome.NEUTRAL) {
+            return free;
+        }
+        Map<String, Fraction> given = new LinkedHashMap<>();
+        given.put(train.input(), Fraction.ONE);
+        train.outputs().forEach(output -> given.put(output, Fraction.ZERO));
+        return TrainSolver.speedsGiven(train.at(stance(NEUTRAL)), given)
+                .map(speeds -> new Motion(free.outcome(), speeds, free.carrying(), free.ratio()))
+                .orElse(free);
+    }
+
     /** Turns of the output for one of the input, by the rules; empty where it does not follow or the box locks. */
     Optional<Fraction> speedOfOutput(String at) {
         return isContradicted(at)

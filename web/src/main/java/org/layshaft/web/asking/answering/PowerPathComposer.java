@@ -34,11 +34,7 @@ final class PowerPathComposer {
                             Saying.turns(gear.ratio().inverse()),
                             gear.direction() == Direction.FORWARD ? "forward" : "backward"));
         }
-        List<PathStep> steps =
-                gear.path().isEmpty() ? facts.soundGear(gear.gear()).path() : gear.path();
-        return Composed.of(says)
-                .in(gear)
-                .aboutParts(steps.stream().map(PathStep::part).toList());
+        return Composed.of(says).in(gear);
     }
 
     /** The bodies in order; the two half-shafts side by side. */

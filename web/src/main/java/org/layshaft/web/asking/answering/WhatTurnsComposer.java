@@ -26,7 +26,7 @@ final class WhatTurnsComposer {
         Turning turning = new Turning(facts, motion);
         List<String> says = new ArrayList<>();
         Stances.supposed(facts, gear).ifPresent(says::add);
-        String when = gear.map(each -> "In " + Names.gearName(each.gear())).orElse("In neutral");
+        String when = gear.map(each -> "In " + Names.gearName(each.gear())).orElse("In neutral, the vehicle standing");
         if (question.parts().isEmpty()) {
             says.addAll(everything(turning, when));
         } else {
@@ -36,7 +36,7 @@ final class WhatTurnsComposer {
         composed = gear.isPresent()
                 ? composed.in(gear.get())
                 : composed.in(facts.whatIf().neutral());
-        return composed.aboutParts(question.parts().isEmpty() ? turningBodies(turning) : question.parts());
+        return composed.aboutParts(question.parts());
     }
 
     private List<String> everything(Turning turning, String when) {
