@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.layshaft.engine.Reasoners;
 import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.Stance;
-import org.layshaft.engine.train.Changes;
-import org.layshaft.engine.train.TrainBuilder;
-import org.layshaft.engine.train.TrainSolver;
+import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Rail;
@@ -28,6 +28,8 @@ import org.layshaft.kb.pack.Reading;
 final class Boxes {
     private static final List<String> DEMO = List.of("curlew", "plover", "avocet");
     private static final Reading ON_CLASS_PATH = PackReader.read(PackSource.onClassPath());
+
+    private static final Reasoner REASONER = Reasoners.standard(ON_CLASS_PATH.knowledge());
 
     private Boxes() {}
 
@@ -66,8 +68,8 @@ final class Boxes {
         }
     }
 
-    static Motion motion(Layout layout, Stance stance) {
-        return TrainSolver.solve(new TrainBuilder(layout, Changes.NONE).at(stance));
+    static Motion motion(Layout layout, Stance stance, Fault... faults) {
+        return REASONER.motion(layout, List.of(faults), stance);
     }
 
     /** Neutral, and each rail pushed to each side. */

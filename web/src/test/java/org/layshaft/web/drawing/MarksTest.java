@@ -5,15 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Stance;
-import org.layshaft.engine.train.Changes;
-import org.layshaft.engine.train.TrainBuilder;
-import org.layshaft.engine.train.TrainSolver;
+import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Side;
 import org.w3c.dom.Element;
@@ -73,9 +70,9 @@ class MarksTest {
 
     @Test
     void aCutShaftTurnsInFrontOfTheBreakOnly() {
-        Changes cut = new Changes(Set.of(), Set.of(), Set.of(), Map.of("countershaft", "cluster-fourth"), Set.of());
+        Fault cut = Fault.of("countershaft", "cut").with("place", "cluster-fourth");
         Stance third = Stance.NEUTRAL.with("3-4-sleeve", Side.REAR);
-        Motion motion = TrainSolver.solve(new TrainBuilder(curlew, cut).at(third));
+        Motion motion = Boxes.motion(curlew, third, cut);
         View view = new View(
                 third, Optional.of(motion), Set.of("countershaft"), Set.of(), part -> Optional.empty(), "box-");
         Picture picture = Picture.of(Drawing.of(curlew, view).svg());
