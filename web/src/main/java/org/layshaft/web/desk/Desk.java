@@ -48,7 +48,7 @@ public final class Desk {
 
     /** A desk with all that is known; slow, because it makes the reasoner ready. */
     public static Desk over(KnowledgeBase knowledge) {
-        return new Desk(knowledge, Reasoners.standard(knowledge));
+        return new Desk(knowledge, new RememberingReasoner(Reasoners.standard(knowledge)));
     }
 
     public KnowledgeBase knowledge() {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.URI;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -55,10 +56,11 @@ public final class PageServer implements AutoCloseable {
         ErrorReplies errors = new ErrorReplies(pages);
         server.setErrorHandler(new WireErrors(errors));
         SizeLimitHandler limits = new SizeLimitHandler(LONGEST_BODY_BYTES, -1);
-        limits.setHandler(new Dispatcher(Routes.over(desk, pages), errors));
+        List<Route> routes = Routes.over(desk, pages);
+        limits.setHandler(new Dispatcher(routes, errors));
         server.setHandler(limits);
         bind(connector, port);
-        WarmUp.with(desk, pages);
+        WarmUp.with(routes, desk.knowledge().layouts().values());
         begin(server);
         return new PageServer(server, connector);
     }

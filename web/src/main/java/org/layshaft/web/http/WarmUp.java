@@ -1,20 +1,23 @@
 package org.layshaft.web.http;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.layshaft.kb.layout.Layout;
-import org.layshaft.web.desk.Desk;
-import org.layshaft.web.page.Address;
-import org.layshaft.web.page.Pages;
 
 /** Does once what every visitor will ask for, so that the first one does not wait for it. */
 final class WarmUp {
+    private static final List<String> ASKED_FIRST = List.of("/", "/api/gears");
+
     private WarmUp() {}
 
-    static void with(Desk desk, Pages pages) {
-        for (Layout layout : desk.knowledge().layouts().values()) {
-            pages.page(new Address(
-                    Optional.of(layout.id()), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+    static void with(List<Route> routes, Iterable<Layout> layouts) {
+        for (Layout layout : layouts) {
+            for (String path : ASKED_FIRST) {
+                Call call = new Call(path, "", Map.of("layout", List.of(layout.id())));
+                routes.stream()
+                        .filter(route -> route.pattern().equals(path))
+                        .forEach(route -> route.endpoint().answer(call));
+            }
         }
     }
 }

@@ -65,6 +65,7 @@ record PartView(
                 facts(part, scene),
                 turning(part, scene),
                 knowledge.failureModesOf(part).stream()
+                        .filter(mode -> canBe(part, mode, scene))
                         .map(mode -> failure(part, mode, scene, words))
                         .toList(),
                 scene.address().atNoPart().link());
@@ -108,6 +109,12 @@ record PartView(
                         ? "turns %s for one of the input, %s".formatted(speed.exact(), way)
                         : "turns %s (%s) for one of the input, %s".formatted(speed.decimal(), speed.exact(), way))
                 .orElse(way);
+    }
+
+    /** Whether there is a value for everything that is asked of the failure; a spindle has no place to be cut at. */
+    private static boolean canBe(Part part, FailureMode mode, Scene scene) {
+        return mode.unlessTold().values().stream()
+                .noneMatch(values -> Told.values(scene.layout(), part.id(), values).isEmpty());
     }
 
     private static FailureView failure(Part part, FailureMode mode, Scene scene, FaultWords words) {

@@ -20,6 +20,7 @@ import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.Demo;
 import org.layshaft.web.asking.Answer;
+import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Understanding.Understood;
 
 /** Every answer keeps to the published schema: one for each failure mode of each layout, and one for each example question. */
@@ -43,16 +44,24 @@ class AnswerSchemaTest {
 
     @ParameterizedTest
     @MethodSource("questions")
-    void answersToQuestionsKeepToIt(String words, Layout layout) {
-        if (Demo.desk().understand(Optional.of(layout), words) instanceof Understood understood) {
-            assertKeeps(Demo.desk().answer(understood.reading().question()));
-        }
+    void answersToQuestionsKeepToIt(Question question) {
+        assertKeeps(Demo.desk().answer(question));
     }
 
-    static Stream<Arguments> questions() {
+    /** Two example questions of each shape, each of the first layout that it makes sense of. */
+    static Stream<Question> questions() {
         return Demo.desk().knowledge().words().phrases().stream()
-                .flatMap(phrase -> phrase.examples().stream())
-                .flatMap(words -> layouts().map(layout -> Arguments.of(words, layout)));
+                .flatMap(phrase -> phrase.examples().stream()
+                        .flatMap(words -> question(words).stream())
+                        .limit(2));
+    }
+
+    private static Optional<Question> question(String words) {
+        return layouts()
+                .map(layout -> Demo.desk().understand(Optional.of(layout), words))
+                .filter(Understood.class::isInstance)
+                .map(understood -> ((Understood) understood).reading().question())
+                .findFirst();
     }
 
     @Test
