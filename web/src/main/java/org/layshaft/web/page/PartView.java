@@ -114,7 +114,8 @@ record PartView(
     /** Whether there is a value for everything that is asked of the failure; a spindle has no place to be cut at. */
     private static boolean canBe(Part part, FailureMode mode, Scene scene) {
         return mode.unlessTold().values().stream()
-                .noneMatch(values -> Told.values(scene.layout(), part.id(), values).isEmpty());
+                .noneMatch(
+                        values -> Told.values(scene.layout(), part.id(), values).isEmpty());
     }
 
     private static FailureView failure(Part part, FailureMode mode, Scene scene, FaultWords words) {
