@@ -49,17 +49,28 @@ final class KnownFaults {
         return knowledge
                 .modeOf(layout, fault)
                 .map(mode -> problemsOf(fault, part, mode))
-                .orElseGet(() -> List.of("The %s cannot be '%s'. It can be %s."
-                        .formatted(
-                                part.name(),
-                                fault.mode(),
-                                knowledge.failureModesOf(part).stream()
-                                        .map(FailureMode::name)
-                                        .collect(Collectors.joining(", ", "", " (known failure modes)")))));
+                .orElseGet(() ->
+                        List.of("The %s cannot be '%s'. %s".formatted(part.name(), fault.mode(), modesThatCan(part))));
+    }
+
+    private String modesThatCan(Part part) {
+        List<FailureMode> modes = knowledge.failureModesOf(part);
+        return modes.isEmpty()
+                ? "No failure mode of it is known."
+                : modes.stream()
+                        .map(FailureMode::name)
+                        .collect(Collectors.joining(", ", "It can be ", " (known failure modes)."));
     }
 
     private List<String> problemsOf(Fault fault, Part part, FailureMode mode) {
         List<String> problems = new ArrayList<>();
+        for (String heading : mode.unlessTold().keySet()) {
+            if (possibilities.valuesOf(part, mode, heading).isEmpty()) {
+                return List.of(
+                        "What follows when the %s is %s cannot be told: there is no %s along it that could be named."
+                                .formatted(part.name(), mode.name(), heading));
+            }
+        }
         for (Map.Entry<String, String> told : fault.told().entrySet()) {
             if (!mode.unlessTold().containsKey(told.getKey())) {
                 problems.add("For '%s %s' nothing is told by '%s'. %s"

@@ -3,6 +3,7 @@ package org.layshaft.engine.whatif;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.kb.failure.FailureMode;
@@ -18,9 +19,11 @@ final class Possibilities {
     static final int MOST = 64;
 
     private final Layout layout;
+    private final Claims claims;
 
     Possibilities(Layout layout) {
         this.layout = layout;
+        this.claims = new Claims(layout);
     }
 
     /** Every way in which what is not told of these faults may be, in the order in which the modes list it. */
@@ -30,7 +33,17 @@ final class Possibilities {
             List<Fault> variants = variants(faults.get(i), modes.get(i));
             ways = ways.stream()
                     .flatMap(way -> variants.stream().map(variant -> with(way, variant)))
+                    .filter(way -> claims.areAtOne(way, modes))
+                    .distinct()
                     .toList();
+            if (ways.isEmpty()) {
+                throw new UnanswerableException("These faults cannot all be at once: %s. Leave out or change '%s'."
+                        .formatted(
+                                faults.subList(0, i + 1).stream()
+                                        .map(fault -> "'" + fault.written() + "'")
+                                        .collect(Collectors.joining(", ")),
+                                faults.get(i).written()));
+            }
             if (ways.size() > MOST) {
                 throw new UnanswerableException(
                         "These faults leave more than %d possibilities. Say more about them, for instance %s."
