@@ -1,6 +1,7 @@
 package org.layshaft.engine.whatif;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Conflict;
+import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Reason;
 import org.layshaft.engine.rules.Explainer;
 import org.layshaft.engine.rules.fact.Drive;
@@ -20,8 +22,8 @@ import org.layshaft.kb.layout.Layout;
 /**
  * Every two gears on different rails: what both at once would do, and what keeps them from it.
  *
- * <p>While the interlock keeps two rails apart, a fault elsewhere changes nothing about the pair, so it is told as in
- * the sound box; only pairs that nothing keeps apart are worked out anew.
+ * <p>While the interlock keeps two rails apart and both sleeves follow them, a fault elsewhere changes nothing about the
+ * pair, so it is told as in the sound box; only pairs that nothing keeps apart are worked out anew.
  */
 final class Conflicts {
     private final Layout layout;
@@ -50,9 +52,36 @@ final class Conflicts {
                 all.stream().filter(pair -> keptApart(run, pair).isEmpty()).toList();
         Map<List<String>, Conflict> anew = (free.isEmpty() ? List.<Conflict>of() : told(free, faults))
                 .stream().collect(Collectors.toMap(Conflict::gears, Function.identity()));
+        Map<List<String>, Conflict> staying = staying(all, run);
         return sound.conflicts(names).stream()
                 .map(conflict -> anew.getOrDefault(conflict.gears(), conflict))
+                .map(conflict -> staying.getOrDefault(conflict.gears(), conflict))
                 .toList();
+    }
+
+    /** Pairs that meet when one gear is selected, since the other stays engaged; no interlock keeps them from it. */
+    private Map<List<String>, Conflict> staying(List<Mechanism.Pair> pairs, Run run) {
+        Explainer explainer = new Explainer(run.derivation(), names);
+        Map<List<String>, Conflict> staying = new HashMap<>();
+        for (Mechanism.Pair pair : pairs) {
+            run.derivation()
+                    .find(Mechanism.StaysEngaged.class, stays -> stays.joins(pair.oneGear(), pair.otherGear()))
+                    .ifPresent(stays -> {
+                        List<Reason> because = Stream.concat(Stream.of(stays), contradictions(run, stays.selected()))
+                                .map(explainer::why)
+                                .toList();
+                        List<String> gears = List.of(pair.oneGear(), pair.otherGear());
+                        Motion.Outcome outcome = run.motion(stays.selected()).outcome();
+                        staying.put(gears, new Conflict(gears, outcome, List.of(), true, because));
+                    });
+        }
+        return staying;
+    }
+
+    private static Stream<Drive.Contradiction> contradictions(Run run, String at) {
+        return run.derivation()
+                .all(Drive.Contradiction.class)
+                .filter(contradiction -> contradiction.at().equals(at));
     }
 
     private List<Conflict> told(List<Mechanism.Pair> pairs, FaultFacts faults) {
@@ -75,12 +104,11 @@ final class Conflicts {
         Optional<Mechanism.CanMeet> canMeet = run.derivation()
                 .find(Mechanism.CanMeet.class, meets -> meets.at().equals(pair.at()));
         Optional<Mechanism.KeptApart> keptApart = keptApart(run, pair);
-        List<Reason> because = Stream.of(
-                        canMeet.stream(),
-                        keptApart.stream(),
-                        run.derivation()
-                                .all(Drive.Contradiction.class)
-                                .filter(contradiction -> contradiction.at().equals(pair.at())))
+        Stream<Mechanism.LetGo> letGo = run.derivation()
+                .all(Mechanism.LetGo.class)
+                .filter(gone -> gone.oneRail().equals(pair.oneRail())
+                        && gone.otherRail().equals(pair.otherRail()));
+        List<Reason> because = Stream.of(canMeet.stream(), letGo, keptApart.stream(), contradictions(run, pair.at()))
                 .flatMap(facts -> facts)
                 .map(explainer::why)
                 .toList();

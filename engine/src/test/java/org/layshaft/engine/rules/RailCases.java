@@ -11,6 +11,7 @@ import org.layshaft.engine.rules.fact.Faulty.StuckAt;
 import org.layshaft.engine.rules.fact.Mechanism.Between;
 import org.layshaft.engine.rules.fact.Mechanism.ForkMoves;
 import org.layshaft.engine.rules.fact.Mechanism.KeptApart;
+import org.layshaft.engine.rules.fact.Mechanism.LetGo;
 import org.layshaft.engine.rules.fact.Mechanism.RailHeld;
 import org.layshaft.engine.rules.fact.Mechanism.RailShut;
 import org.layshaft.engine.rules.fact.Mechanism.Selecting;
@@ -18,6 +19,7 @@ import org.layshaft.engine.rules.fact.Mechanism.Selecting;
 /** Which rails can move. */
 final class RailCases {
     private static final Between BETWEEN = new Between("1-2-rail", "3-4-rail", List.of("plunger", "pin"));
+    private static final PieceGone PIN_GONE = new PieceGone("pin", FAULT);
     private static final StuckAt STUCK = new StuckAt("3-4-sleeve", FRONT, FAULT);
     private static final ForkMoves MOVES = new ForkMoves("3-4-rail", "3-4-fork", "3-4-sleeve", FRONT);
     private static final RailHeld HELD = new RailHeld("3-4-rail", FRONT, FAULT);
@@ -33,11 +35,19 @@ final class RailCases {
                 RuleCase.of("rails/kept-apart", BETWEEN)
                         .concludes(new KeptApart("1-2-rail", "3-4-rail"), BETWEEN)
                         .alone()
-                        .notWith(new PieceGone("pin", FAULT)),
+                        .notWith(new PieceGone("pin", FAULT), "rails/let-go"),
                 RuleCase.of("rails/kept-apart", BETWEEN)
                         .concludes(new KeptApart("3-4-rail", "1-2-rail"), BETWEEN)
                         .alone()
-                        .notWith(new PieceGone("plunger", FAULT)),
+                        .notWith(new PieceGone("plunger", FAULT), "rails/let-go"),
+                RuleCase.of("rails/let-go", BETWEEN, PIN_GONE)
+                        .concludes(new LetGo("1-2-rail", "3-4-rail", FAULT), BETWEEN, PIN_GONE)
+                        .alone()
+                        .notWithInstead(PIN_GONE, new PieceGone("other plunger", FAULT), "rails/kept-apart"),
+                RuleCase.of("rails/let-go", BETWEEN, PIN_GONE)
+                        .concludes(new LetGo("3-4-rail", "1-2-rail", FAULT), BETWEEN, PIN_GONE)
+                        .alone()
+                        .notWithout(PIN_GONE, "rails/kept-apart"),
                 RuleCase.of("rails/held", STUCK, MOVES)
                         .concludes(new RailHeld("3-4-rail", FRONT, FAULT), STUCK, MOVES)
                         .alone()

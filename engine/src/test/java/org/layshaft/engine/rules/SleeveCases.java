@@ -16,6 +16,7 @@ import org.layshaft.engine.rules.fact.Mechanism.Pair;
 import org.layshaft.engine.rules.fact.Mechanism.RailShut;
 import org.layshaft.engine.rules.fact.Mechanism.Selecting;
 import org.layshaft.engine.rules.fact.Mechanism.Stands;
+import org.layshaft.engine.rules.fact.Mechanism.StaysEngaged;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
 
@@ -31,6 +32,8 @@ final class SleeveCases {
     private static final SoundGear THIRD_GEAR = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, Fraction.of(1, 2));
     private static final Stands IN_FIRST = new Stands("1+3", "1-2-sleeve", REAR);
     private static final Stands IN_THIRD = new Stands("1+3", "3-4-sleeve", REAR);
+    private static final Stands FIRST_SELECTED = new Stands("1", "1-2-sleeve", REAR);
+    private static final Stands THIRD_STAYS = new Stands("1", "3-4-sleeve", REAR);
 
     private SleeveCases() {}
 
@@ -56,6 +59,12 @@ final class SleeveCases {
                         .concludes(new CanMeet("1+3"), PAIR, FIRST_GEAR, IN_FIRST, THIRD_GEAR, IN_THIRD)
                         .besides("verdict/not-driven")
                         .notWith(new KeptApart("1-2-rail", "3-4-rail"), "verdict/not-driven")
-                        .notWithInstead(IN_THIRD, new Stands("1+3", "3-4-sleeve", FRONT), "verdict/not-driven"));
+                        .notWithInstead(IN_THIRD, new Stands("1+3", "3-4-sleeve", FRONT), "verdict/not-driven"),
+                RuleCase.of("sleeves/stays-engaged", FIRST_GEAR, FIRST_SELECTED, THIRD_GEAR, THIRD_STAYS)
+                        .concludes(new StaysEngaged("3", "1"), FIRST_GEAR, FIRST_SELECTED, THIRD_GEAR, THIRD_STAYS)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(THIRD_STAYS, new Stands("1", "3-4-sleeve", FRONT), "verdict/not-driven")
+                        .notWithInstead(THIRD_STAYS, new Stands("3", "3-4-sleeve", REAR), "verdict/not-driven")
+                        .notWithout(FIRST_SELECTED, "verdict/not-driven"));
     }
 }

@@ -70,11 +70,33 @@ public final class Mechanism {
         }
     }
 
+    /** A fault has taken away something that keeps these two rails apart. */
+    public record LetGo(String oneRail, String otherRail, Faulty.Present fault) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s can be moved while %s is out of neutral, and the other way about"
+                    .formatted(names.the(otherRail), names.the(oneRail));
+        }
+    }
+
     /** Nothing keeps the rails of these two gears apart. */
     public record CanMeet(String at) implements Fact {
         @Override
         public String says(Names names) {
             return "nothing keeps %s from being engaged at once".formatted(names.gear(at));
+        }
+    }
+
+    /** With one gear selected another is engaged as well, though its rail is not pushed. */
+    public record StaysEngaged(String gear, String selected) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s stays engaged %s".formatted(names.gear(gear), names.withSelected(selected));
+        }
+
+        /** Whether these are the two gears, either way round. */
+        public boolean joins(String one, String other) {
+            return gear.equals(one) && selected.equals(other) || gear.equals(other) && selected.equals(one);
         }
     }
 
