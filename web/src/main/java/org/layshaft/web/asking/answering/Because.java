@@ -24,7 +24,9 @@ final class Because {
     /** Why things are as they are in this possibility. */
     List<String> of(Possibility possibility) {
         Set<String> failures = new LinkedHashSet<>();
-        possibility.faults().forEach(fault -> failures.add(facts.reasoner().say(facts.box().layout(), fault)));
+        possibility
+                .faults()
+                .forEach(fault -> failures.add(facts.reasoner().say(facts.box().layout(), fault)));
         Set<String> says = new LinkedHashSet<>();
         for (Reason conclusion : possibility.because()) {
             for (String failure : failures) {
@@ -60,7 +62,10 @@ final class Because {
         while (!open.isEmpty()) {
             List<Reason> path = open.poll();
             Reason last = path.get(path.size() - 1);
-            if (path.size() > 1 && last.rule().isEmpty() && last.from().isEmpty() && last.says().equals(failure)) {
+            if (path.size() > 1
+                    && last.rule().isEmpty()
+                    && last.from().isEmpty()
+                    && last.says().equals(failure)) {
                 return Optional.of(path);
             }
             for (Reason next : last.from()) {

@@ -25,8 +25,7 @@ final class WhatHappensComposer {
         says.addAll(standing.ofNeutral());
         facts.whatIf().gears().stream()
                 .filter(gear -> gear.verdict() == Verdict.LOST || gear.verdict() == Verdict.LOCKS)
-                .flatMap(gear ->
-                        new Because(facts).of(gear.possibilities().get(0)).stream())
+                .flatMap(gear -> new Because(facts).of(gear.possibilities().get(0)).stream())
                 .distinct()
                 .limit(MOST_REASONS)
                 .forEach(says::add);
