@@ -54,7 +54,7 @@ final class FaultFinder {
         for (Mention mode : heard.mentions()) {
             for (Mention part : heard.mentions()) {
                 List<String> parts = failing(part, mode);
-                if (!parts.isEmpty() && !part.equals(mode)) {
+                if (!parts.isEmpty() && !part.equals(mode) && !(isOfQuestions(part) && isOfQuestions(mode))) {
                     possible.add(new FaultClue(mode, part, parts));
                 }
             }
@@ -146,6 +146,12 @@ final class FaultFinder {
 
     private static boolean isElsewhere(Mention mention) {
         return mention.one(Meaning.Elsewhere.class).isPresent();
+    }
+
+    /** Whether every word is one that questions are made of: the "in two gears" of two gears at once. */
+    private boolean isOfQuestions(Mention mention) {
+        return heard.tokens().subList(mention.from(), mention.to()).stream()
+                .allMatch(token -> wordsOfQuestions.contains(token.text()) || Heard.LINKS.contains(token.text()));
     }
 
     private boolean isUsed(Mention mention) {

@@ -115,7 +115,8 @@ public final class Listener {
     }
 
     private Understanding choose(Heard heard, FaultsHeard faults, Rest rest, List<Fit> fits) {
-        List<String> unknown = UnknownWords.in(rest, phrases);
+        List<String> unknown = new ArrayList<>(UnknownWords.in(rest, phrases));
+        fits.stream().limit(1).forEach(fit -> unknown.addAll(fit.partsThatMatter(rest)));
         double needed = unknown.isEmpty() ? GOOD_ENOUGH : GOOD_ENOUGH_WITH_UNKNOWN;
         double best = fits.isEmpty() ? 0 : fits.get(0).score();
         if (best < needed) {
@@ -156,7 +157,7 @@ public final class Listener {
     private Understanding notUnderstood(Heard heard, List<String> unknown, List<String> likely) {
         String says = unknown.isEmpty()
                 ? "I did not understand what is asked."
-                : "I did not understand %s.".formatted(quoted(unknown));
+                : "I did not understand what to make of %s.".formatted(quoted(unknown));
         List<String> nearest = Stream.concat(likely.stream(), suggestions.nearest(heard.tokens()).stream())
                 .distinct()
                 .limit(MOST_OFFERS)

@@ -42,7 +42,8 @@ final class Narrowing {
                                 heard.tokens().subList(before.get(0).from(), name.to()))));
             }
             if (!kept.isEmpty()) {
-                before.forEach(this::use);
+                // beyond a comma it says which part is meant, and is asked about as well
+                before.stream().filter(mention -> clause(mention) == clause(name)).forEach(this::use);
                 return new Narrowed(kept, Optional.empty());
             }
         }
@@ -87,13 +88,20 @@ final class Narrowing {
         while (heard.isLink(at) && at < to + 3) {
             at++;
         }
-        return at == to ? Optional.empty() : heard.startingAt(at).filter(Narrowing::qualifies);
+        boolean linked = at > to;
+        return heard.startingAt(at)
+                .filter(Narrowing::qualifies)
+                .filter(mention -> linked || mention.gear().isEmpty());
     }
 
     private static boolean qualifies(Mention mention) {
         return mention.gear().isPresent()
                 || mention.one(Meaning.NoSuchGear.class).isPresent()
                 || mention.isSpecificPart();
+    }
+
+    private int clause(Mention mention) {
+        return heard.tokens().get(mention.from()).clause();
     }
 
     private void use(Mention mention) {

@@ -123,7 +123,8 @@ final class PartNames {
     private static List<List<String>> ends(List<String> name) {
         List<List<String>> ends = new ArrayList<>();
         for (int at = 1; at < head(name).size() && head(name).size() == name.size(); at++) {
-            if (!Ordinals.isGear(name.get(at))) {
+            boolean belongsToWordBefore = name.get(at).equals("gear") && at + 1 < name.size();
+            if (!Ordinals.isGear(name.get(at)) && !belongsToWordBefore) {
                 ends.add(name.subList(at, name.size()));
             }
         }
