@@ -61,8 +61,8 @@ class AnswerTest {
 
     @Test
     void carriesWhatItIsAbout() {
-        Answer answer = Saltmarsh.ASKING.answer(
-                new Question.PowerPath("curlew", List.of(Fault.of("3-4-fork", "bent")), "2"));
+        Answer answer =
+                Saltmarsh.ASKING.answer(new Question.PowerPath("curlew", List.of(Fault.of("3-4-fork", "bent")), "2"));
         assertEquals(List.of("2"), answer.gearsMeant());
         assertEquals("output", answer.partsMeant().get(answer.partsMeant().size() - 1));
         assertEquals(answer.whatIf().gear("2").orElseThrow().stance(), answer.stance());

@@ -41,8 +41,8 @@ class FaultsInWordsTest {
                 "selector fork 1-2 snapped and left in first | 1-2-fork broken at=rear",
             })
     void isThis(String words, String faults) {
-        FaultUnderstanding.Faults understood = assertInstanceOf(
-                FaultUnderstanding.Faults.class, Saltmarsh.ASKING.understandFaults(CURLEW, words));
+        FaultUnderstanding.Faults understood =
+                assertInstanceOf(FaultUnderstanding.Faults.class, Saltmarsh.ASKING.understandFaults(CURLEW, words));
         assertEquals(
                 faults,
                 String.join(
@@ -62,8 +62,8 @@ class FaultsInWordsTest {
                 "nonsense",
             })
     void isAProblemThatOffersWhatIsMeant(String words) {
-        FaultUnderstanding.Problem problem = assertInstanceOf(
-                FaultUnderstanding.Problem.class, Saltmarsh.ASKING.understandFaults(CURLEW, words));
+        FaultUnderstanding.Problem problem =
+                assertInstanceOf(FaultUnderstanding.Problem.class, Saltmarsh.ASKING.understandFaults(CURLEW, words));
         assertFalse(problem.nearest().isEmpty(), problem.says());
         problem.nearest()
                 .forEach(offer -> assertInstanceOf(
@@ -72,10 +72,9 @@ class FaultsInWordsTest {
 
     @Test
     void saysWhichValuesThereAre() {
-        FaultUnderstanding.Problem problem = (FaultUnderstanding.Problem)
-                Saltmarsh.ASKING.understandFaults(CURLEW, "3-4-fork bent side=up");
+        FaultUnderstanding.Problem problem =
+                (FaultUnderstanding.Problem) Saltmarsh.ASKING.understandFaults(CURLEW, "3-4-fork bent side=up");
         assertEquals("side=up: it can be front or rear.", problem.says());
-        assertTrue(problem.nearest()
-                .containsAll(List.of("3-4-fork bent side=front", "3-4-fork bent side=rear")));
+        assertTrue(problem.nearest().containsAll(List.of("3-4-fork bent side=front", "3-4-fork bent side=rear")));
     }
 }

@@ -38,8 +38,8 @@ class HostileTextTest {
 
     @Test
     void longTextIsCutAndThatIsSaid() {
-        Understanding.Understood understood = (Understanding.Understood)
-                Saltmarsh.understood("curlew", "ratio of third" + " ".repeat(10_000));
+        Understanding.Understood understood =
+                (Understanding.Understood) Saltmarsh.understood("curlew", "ratio of third" + " ".repeat(10_000));
         assertTrue(understood.reading().says().endsWith("Only the first 500 characters were read."));
         assertNotNull(Saltmarsh.understood("curlew", "3-4 fork bent and ".repeat(600)));
         assertNotNull(Saltmarsh.understood("curlew", "x".repeat(10_000)));
@@ -48,12 +48,12 @@ class HostileTextTest {
     @ParameterizedTest
     @MethodSource("org.layshaft.web.asking.ExamplesTest#examples")
     void piecesAndShuffledWordsOfExamples(String intent, String example) {
-        for (int length = 0; length < example.length(); length += 3) {
+        for (int length = 0; length < example.length(); length += 7) {
             assertNotNull(Saltmarsh.understood("curlew", example.substring(0, length)));
         }
         List<String> words = new ArrayList<>(Arrays.asList(example.split(" ")));
         Random random = new Random(example.hashCode());
-        for (int round = 0; round < 5; round++) {
+        for (int round = 0; round < 3; round++) {
             Collections.shuffle(words, random);
             String shuffled = String.join(" ", words);
             assertNotNull(Saltmarsh.ASKING.understand(Optional.of("plover"), shuffled), shuffled);

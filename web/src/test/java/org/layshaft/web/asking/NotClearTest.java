@@ -45,7 +45,9 @@ class NotClearTest {
     @Test
     void onlyOneBoxHasHalfShafts() {
         assertEquals(
-                List.of("plover what-happens [left-half-shaft broken]", "plover what-happens [right-half-shaft broken]"),
+                List.of(
+                        "plover what-happens [left-half-shaft broken]",
+                        "plover what-happens [right-half-shaft broken]"),
                 readings(null, "half shaft broken"));
     }
 
@@ -79,15 +81,16 @@ class NotClearTest {
                 "curlew | sixth gear ratio | Curlew has no sixth gear. It has 1st, 2nd, 3rd, 4th, 5th and reverse.",
                 "curlew | does the differential turn in third | Curlew has no differential; Plover has.",
                 "curlew | fifth gear stripped | Curlew has no wheel of its own for 5th.",
-                "curlew | 3-4 fork bent with a flux capacitor | I did not understand “flux capacitor”.",
+                "curlew | 3-4 fork bent with a flux capacitor | I did not understand what to make of “flux capacitor”.",
                 "curlew | which way does it turn in third | It does not say which part is meant.",
             })
     void saysWhatIsWrong(String layout, String words, String says) {
         Understanding.NotUnderstood not = not(layout, words);
         assertEquals(says, not.says());
         assertFalse(not.nearest().isEmpty());
-        not.nearest().forEach(offer -> assertInstanceOf(
-                Understanding.Understood.class, Saltmarsh.ASKING.understand(Optional.empty(), offer), offer));
+        not.nearest()
+                .forEach(offer -> assertInstanceOf(
+                        Understanding.Understood.class, Saltmarsh.ASKING.understand(Optional.empty(), offer), offer));
     }
 
     @Test

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Questions as people put them, with what each means. Those of {@code examples.json} are the examples of the packs, asked
- * of Curlew; the others were written down before anything was made to understand them.
+ * of Curlew; the others were written down before
+ * anything was made, or changed, to understand them.
  */
 class PhrasingTest {
 
@@ -28,7 +29,8 @@ class PhrasingTest {
     record Phrasing(String words, String layout, String means, String in) {}
 
     static Stream<Phrasing> phrasings() {
-        return Stream.of("phrasings.json", "examples.json").flatMap(PhrasingTest::read);
+        return Stream.of("phrasings.json", "phrasings-later.json", "examples.json")
+                .flatMap(PhrasingTest::read);
     }
 
     static Stream<Phrasing> read(String file) {
@@ -55,7 +57,10 @@ class PhrasingTest {
         if (phrasing.in() != null) {
             assertEquals(
                     phrasing.in(),
-                    ((Understanding.Understood) understanding).reading().question().layout());
+                    ((Understanding.Understood) understanding)
+                            .reading()
+                            .question()
+                            .layout());
         }
     }
 }

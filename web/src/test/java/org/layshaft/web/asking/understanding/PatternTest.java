@@ -26,15 +26,14 @@ class PatternTest {
                         new Pattern.Wanted(Pattern.Slot.GEAR, false),
                         new Pattern.Wanted(Pattern.Slot.FAULTS, true)),
                 pattern.elements());
-        assertEquals(
-                Set.of("which", "what", "gear", "still", "yet", "turn", "go", "round", "in"), pattern.words());
+        assertEquals(Set.of("which", "what", "gear", "still", "yet", "turn", "go", "round", "in"), pattern.words());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"[open", "(open", "{lever}", " ", ""})
     void saysWhatIsWrongWithIt(String written) {
-        IllegalArgumentException thrown =
-                assertThrows(IllegalArgumentException.class, () -> Pattern.of(written));
-        assertTrue(thrown.getMessage().contains("pattern") || thrown.getMessage().contains("slot"));
+        IllegalArgumentException thrown = assertThrows(IllegalArgumentException.class, () -> Pattern.of(written));
+        assertTrue(
+                thrown.getMessage().contains("pattern") || thrown.getMessage().contains("slot"));
     }
 }
