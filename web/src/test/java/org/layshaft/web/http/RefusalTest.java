@@ -42,7 +42,7 @@ class RefusalTest {
             404 | /api/nothing                                     | /api/nothing
             404 | /api                                             | /api
             422 | /api/ask?layout=curlew&q=fish+and+chips          | fish
-            422 | /api/gears?layout=curlew&fault=idler-spindle+cut | idler-spindle cut
+            422 | /api/gears?layout=curlew&fault=idler-spindle+cut | idler spindle
             400 | /api/gears?layout=%FF%FE                         | decoded
             """)
     void theApiSaysWhatIsWrong(int status, String path, String named) throws JsonProcessingException {
