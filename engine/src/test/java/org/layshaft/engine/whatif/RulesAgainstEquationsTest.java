@@ -27,7 +27,7 @@ import org.layshaft.kb.layout.Part;
  * holds them against each other by itself is part of what is tested: it never throws.
  */
 class RulesAgainstEquationsTest {
-    private static final int PAIRS = 1500;
+    private static final int PAIRS = 600;
 
     @ParameterizedTest
     @ValueSource(strings = {"curlew", "plover", "avocet"})
