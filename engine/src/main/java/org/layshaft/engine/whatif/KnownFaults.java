@@ -66,9 +66,8 @@ final class KnownFaults {
         List<String> problems = new ArrayList<>();
         for (String heading : mode.unlessTold().keySet()) {
             if (possibilities.valuesOf(part, mode, heading).isEmpty()) {
-                return List.of(
-                        "What follows when the %s is %s cannot be told: there is no %s along it that could be named."
-                                .formatted(part.name(), mode.name(), heading));
+                return List.of("What follows from '%s' cannot be told: the %s has no %s that could be named."
+                        .formatted(fault.written(), part.name(), heading));
             }
         }
         for (Map.Entry<String, String> told : fault.told().entrySet()) {

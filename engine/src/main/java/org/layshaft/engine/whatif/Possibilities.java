@@ -80,11 +80,6 @@ final class Possibilities {
         for (String told : mode.unlessTold().keySet()) {
             if (!fault.told().containsKey(told)) {
                 List<String> values = valuesOf(part, mode, told);
-                if (values.isEmpty()) {
-                    throw new UnanswerableException(
-                            "'%s' cannot be supposed: %s has no %s that could be told of it. Suppose something else."
-                                    .formatted(fault.written(), part.name(), told));
-                }
                 variants = variants.stream()
                         .flatMap(variant -> values.stream().map(value -> variant.with(told, value)))
                         .toList();
