@@ -73,9 +73,9 @@ class RefusedFaultsTest {
     @Test
     void a_spindle_with_one_gear_has_no_place_to_be_cut_at() {
         assertEquals(
-                "What follows when the idler spindle is cut cannot be told: there is no place along it that could be named.",
+                "What follows from 'idler-spindle cut' cannot be told: the idler spindle has no place that could be named.",
                 refusal("idler-spindle cut"));
-        assertEquals(refusal("idler-spindle cut"), refusal("idler-spindle cut place=reverse-idler"));
+        assertTrue(refusal("idler-spindle cut place=reverse-idler").contains("has no place that could be named"));
     }
 
     @Test
