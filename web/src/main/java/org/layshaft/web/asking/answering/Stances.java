@@ -4,10 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.Possibility;
+import org.layshaft.engine.words.Names;
 
-/** Says which of several possibilities a motion is that of. */
+/** Says in what stance a motion is, and which of several possibilities it is that of. */
 final class Stances {
     private Stances() {}
+
+    /** The beginning of a sentence: {@code In 3rd}. */
+    static String when(Optional<GearVerdict> gear) {
+        return gear.map(each -> "In " + Names.gearName(each.gear())).orElse("In neutral, the vehicle standing,");
+    }
 
     /** What is supposed of the failures; empty where nothing need be. */
     static Optional<String> supposed(Facts facts, Optional<GearVerdict> gear) {

@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
-import org.layshaft.engine.words.Names;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Saying;
 
@@ -26,7 +25,7 @@ final class WhatTurnsComposer {
         Turning turning = new Turning(facts, motion);
         List<String> says = new ArrayList<>();
         Stances.supposed(facts, gear).ifPresent(says::add);
-        String when = gear.map(each -> "In " + Names.gearName(each.gear())).orElse("In neutral, the vehicle standing");
+        String when = Stances.when(gear);
         if (question.parts().isEmpty()) {
             says.addAll(everything(turning, when));
         } else {
@@ -42,7 +41,7 @@ final class WhatTurnsComposer {
     private List<String> everything(Turning turning, String when) {
         List<String> says = new ArrayList<>();
         List<String> turningOnes = turningBodies(turning);
-        says.add("%s, with the engine running and the pedal up, %s, each shaft with what is fixed on it."
+        says.add("%s with the engine running and the pedal up, %s, each shaft with what is fixed on it."
                 .formatted(when, turningOnes.isEmpty() ? "nothing turns" : verb(turningOnes, "turns", "turn")));
         add(says, having(turning, speed -> speed.filter(Fraction::isZero).isPresent()), "stands still", "stand still");
         add(says, having(turning, Optional::isEmpty), "is free to turn", "are free to turn");

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.Motion;
-import org.layshaft.engine.words.Names;
 import org.layshaft.web.asking.Question;
 
 /** Which way one part turns, against the engine, and how fast. */
@@ -20,7 +19,7 @@ final class WhichWayComposer {
         Optional<GearVerdict> gear = question.gear().map(facts::gear);
         Motion motion =
                 gear.map(GearVerdict::motion).orElse(facts.whatIf().neutral().motion());
-        String when = gear.map(each -> "In " + Names.gearName(each.gear())).orElse("In neutral");
+        String when = Stances.when(gear);
         List<String> says = new ArrayList<>();
         Stances.supposed(facts, gear).ifPresent(says::add);
         says.add(PartTurning.said(facts, new Turning(facts, motion), question.part(), when));
