@@ -43,7 +43,9 @@ final class Narrowing {
             }
             if (!kept.isEmpty()) {
                 // beyond a comma it says which part is meant, and is asked about as well
-                before.stream().filter(mention -> clause(mention) == clause(name)).forEach(this::use);
+                before.stream()
+                        .filter(mention -> clause(mention) == clause(name))
+                        .forEach(this::use);
                 return new Narrowed(kept, Optional.empty());
             }
         }
