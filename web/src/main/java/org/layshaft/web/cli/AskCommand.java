@@ -39,7 +39,7 @@ final class AskCommand extends Subcommand {
 
     @Override
     public Integer call() {
-        KnowledgeBase knowledge = knowledge();
+        KnowledgeBase knowledge = knowledgeToReasonWith();
         Optional<Layout> chosen = Optional.ofNullable(layout).map(id -> LayoutFinder.find(knowledge, id));
         Desk desk = Desk.over(knowledge);
         try {

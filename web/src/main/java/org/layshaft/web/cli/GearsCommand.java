@@ -34,7 +34,7 @@ final class GearsCommand extends Subcommand {
 
     @Override
     public Integer call() {
-        KnowledgeBase knowledge = knowledge();
+        KnowledgeBase knowledge = knowledgeToReasonWith();
         Layout chosen = LayoutFinder.find(knowledge, layout);
         Desk desk = Desk.over(knowledge);
         Answer answer = desk.gearsLeft(chosen, desk.faults(chosen, faults));

@@ -23,7 +23,7 @@ final class ServeCommand extends Subcommand {
 
     @Override
     public Integer call() throws InterruptedException {
-        KnowledgeBase knowledge = knowledge();
+        KnowledgeBase knowledge = knowledgeToReasonWith();
         try (PageServer server = PageServer.start(port, Desk.over(knowledge))) {
             String names =
                     knowledge.layouts().values().stream().map(Layout::name).collect(Collectors.joining(", "));

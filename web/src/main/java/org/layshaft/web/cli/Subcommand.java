@@ -2,6 +2,7 @@ package org.layshaft.web.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.layshaft.engine.Reasoners;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.json.Json;
 import picocli.CommandLine.Command;
@@ -25,6 +26,12 @@ abstract class Subcommand implements Callable<Integer> {
     /** What the packs hold. What is wrong with them goes to the error stream, and is left out. */
     final KnowledgeBase knowledge() {
         return Packs.load(layshaft.packs(), err());
+    }
+
+    /** The same, for a command that will reason with it: the rules are loaded meanwhile. */
+    final KnowledgeBase knowledgeToReasonWith() {
+        Reasoners.beginLoading();
+        return knowledge();
     }
 
     final boolean wantsJson() {

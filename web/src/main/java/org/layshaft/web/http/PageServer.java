@@ -38,7 +38,7 @@ public final class PageServer implements AutoCloseable {
     }
 
     /**
-     * A server that answers, its first answer already warm.
+     * A server that answers; it goes on warming up for a moment.
      *
      * @param port 0 for a free one; throws {@link BadInputException} where it is taken
      */
@@ -60,8 +60,8 @@ public final class PageServer implements AutoCloseable {
         limits.setHandler(new Dispatcher(routes, errors));
         server.setHandler(limits);
         bind(connector, port);
-        WarmUp.with(routes, desk.knowledge().layouts().values());
         begin(server);
+        WarmUp.begin(routes, desk.knowledge().layouts().values());
         return new PageServer(server, connector);
     }
 

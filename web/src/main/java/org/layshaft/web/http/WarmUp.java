@@ -4,13 +4,19 @@ import java.util.List;
 import java.util.Map;
 import org.layshaft.kb.layout.Layout;
 
-/** Does once what every visitor will ask for, so that the first one does not wait for it. */
+/** Does once what every visitor will ask for, beside the first requests, so that few of them wait for it. */
 final class WarmUp {
     private static final List<String> ASKED_FIRST = List.of("/", "/api/gears");
 
     private WarmUp() {}
 
-    static void with(List<Route> routes, Iterable<Layout> layouts) {
+    static void begin(List<Route> routes, Iterable<Layout> layouts) {
+        Thread warming = new Thread(() -> ask(routes, layouts), "warming up");
+        warming.setDaemon(true);
+        warming.start();
+    }
+
+    private static void ask(List<Route> routes, Iterable<Layout> layouts) {
         for (Layout layout : layouts) {
             for (String path : ASKED_FIRST) {
                 Call call = new Call(path, "", Map.of("layout", List.of(layout.id())));
