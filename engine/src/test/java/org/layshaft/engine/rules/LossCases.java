@@ -58,16 +58,24 @@ final class LossCases {
         Cut last = new Cut("countershaft", 4, FAULT);
         return Stream.of(
                 RuleCase.of("lost/parted", NOT_DRIVEN, NEEDS, PARTED)
-                        .concludes(LOST, NOT_DRIVEN, NEEDS, PARTED)
+                        .concludes(LOST, NEEDS, PARTED, NOT_DRIVEN)
                         .alone()
                         .notWithInstead(PARTED, new Parted("other mesh", "first", "cluster-first", FAULT))
                         .notWithInstead(NEEDS, new Needs("1", "mesh")),
+                RuleCase.of("lost/parted", OTHERWISE, NEEDS, PARTED)
+                        .concludes(LOST, NEEDS, PARTED, OTHERWISE)
+                        .alone()
+                        .notWithInstead(OTHERWISE, new DrivesOtherwise("1", Fraction.of(1, 5))),
+                RuleCase.of("lost/cut", OTHERWISE, STRETCH, first)
+                        .concludes(LOST, STRETCH, first, OTHERWISE)
+                        .alone()
+                        .notWithInstead(OTHERWISE, new DrivesOtherwise("1", Fraction.of(1, 5))),
                 RuleCase.of("lost/cut", NOT_DRIVEN, STRETCH, first)
-                        .concludes(LOST, NOT_DRIVEN, STRETCH, first)
+                        .concludes(LOST, STRETCH, first, NOT_DRIVEN)
                         .alone()
                         .notWithInstead(first, new Cut("countershaft", 1, FAULT)),
                 RuleCase.of("lost/cut", NOT_DRIVEN, STRETCH, last)
-                        .concludes(LOST, NOT_DRIVEN, STRETCH, last)
+                        .concludes(LOST, STRETCH, last, NOT_DRIVEN)
                         .alone()
                         .notWithInstead(last, new Cut("countershaft", 5, FAULT))
                         .notWithInstead(last, new Cut("output", 4, FAULT)));
@@ -76,9 +84,18 @@ final class LossCases {
     private static Stream<RuleCase> engagement() {
         return Stream.of(
                 RuleCase.of("lost/cannot-reach", THIRD, SHORT)
-                        .concludes(LOST, NOT_DRIVEN, THIRD, SHORT)
+                        .concludes(LOST, THIRD, SHORT, NOT_DRIVEN)
                         .besides("verdict/not-driven")
                         .notWithInstead(SHORT, new CannotReach("3-4-sleeve", FRONT, FAULT), "verdict/not-driven"),
+                RuleCase.of("lost/cannot-reach", THIRD, SHORT, OUTPUT, IN_FIRST)
+                        .concludes(LOST, THIRD, SHORT, OTHERWISE)
+                        .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
+                        .notWithInstead(
+                                SHORT,
+                                new CannotReach("3-4-sleeve", FRONT, FAULT),
+                                "lost/another-drives",
+                                "path/output",
+                                "verdict/drives-otherwise"),
                 RuleCase.of("lost/left", THIRD, LEFT)
                         .concludes(LOST, THIRD, LEFT, NOT_DRIVEN)
                         .besides("verdict/not-driven")

@@ -27,6 +27,7 @@ import org.layshaft.engine.rules.fact.Faulty.Shows;
 import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
 import org.layshaft.engine.rules.fact.Verdicts.Locks;
 import org.layshaft.engine.rules.fact.Verdicts.Lost;
+import org.layshaft.engine.rules.fact.Verdicts.NotDriven;
 import org.layshaft.engine.rules.fact.Verdicts.Noticed;
 import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
 import org.layshaft.engine.rules.fact.Verdicts.WithoutRing;
@@ -144,14 +145,16 @@ final class NoticeCases {
     private static Stream<RuleCase> verdicts() {
         Shows takes = of(WHERE_IT_TAKES_THE_DRIVE);
         Lost lost = new Lost("3", FAULT.words());
+        NotDriven stands = new NotDriven("3");
         Shows neutral = of(WHERE_NEUTRAL_DRIVES);
         DrivesOtherwise drives = new DrivesOtherwise("neutral", Fraction.of(1, 2));
         Shows locking = of(WHERE_IT_LOCKS);
         Locks locks = new Locks("3");
         return Stream.of(
-                RuleCase.of("notice/takes-the-drive", takes, lost)
-                        .concludes(noticed("3", "pulling"), takes, lost)
+                RuleCase.of("notice/takes-the-drive", takes, lost, stands)
+                        .concludes(noticed("3", "pulling"), takes, lost, stands)
                         .alone()
+                        .notWithInstead(stands, new DrivesOtherwise("3", Fraction.of(1, 5)))
                         .notWithInstead(lost, new Lost("3", RuleCases.OTHER_FAULT.words())),
                 RuleCase.of("notice/neutral-drives", neutral, drives)
                         .concludes(noticed("neutral", "neutral-pedal-up"), neutral, drives)

@@ -38,6 +38,10 @@ class ExplanationsTest {
             curlew  | 3-4-hub stripped; 5-R-detent weak                   | 3
             plover  | left-half-shaft broken; third stripped              | 4
             plover  | 1-2-hub stripped; first-ring worn                   | R
+            # another gear drives in its place, and yet it is lost by what broke
+            curlew  | third stripped; fourth seized                       | 3
+            curlew  | 3-4-hub stripped; second seized                     | 4
+            curlew  | 3-4-fork broken at=rear; fourth stripped            | 4
             avocet  | cluster-driven stripped; 3-4-detent weak            | 2
             """)
     void a_loss_goes_with_the_faults_that_its_reasons_name(String layout, String faults, String gear) {
@@ -49,6 +53,7 @@ class ExplanationsTest {
                 .filter(fault -> names(lost.because(), Bench.REASONER.say(Bench.layout(layout), fault)))
                 .toList();
         assertFalse(blamed.isEmpty(), () -> "no fault is named in " + said(lost.because()));
+        assertTrue(blamed.contains(all.get(0)), () -> all.get(0).written() + " is not blamed");
         List<Fault> others = new ArrayList<>(all);
         others.removeAll(blamed);
         Verdict without = Bench.gear(Bench.REASONER.whatIf(Bench.layout(layout), others), gear)
@@ -76,6 +81,19 @@ class ExplanationsTest {
             assertTrue(because.contains("the differential turns, but its side gear"), because);
             assertTrue(because.contains("half-shaft is broken"), because);
         });
+    }
+
+    @Test
+    void a_lost_gear_does_not_stand_still_where_another_drives_in_its_place() {
+        assertEquals(List.of("no-drive"), noticesOfThird("3-4-fork broken at=neutral"));
+        assertEquals(List.of(), noticesOfThird("3-4-fork broken at=front"));
+        assertEquals(List.of(), noticesOfThird("3-4-sleeve stuck at=front"));
+    }
+
+    private static List<String> noticesOfThird(String fault) {
+        return Bench.gear(Bench.whatIf("curlew", fault), "3").notices().stream()
+                .map(Notice::notice)
+                .toList();
     }
 
     @Test

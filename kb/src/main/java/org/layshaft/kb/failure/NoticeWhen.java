@@ -20,7 +20,7 @@ public enum NoticeWhen {
     WHILE_IT_TURNS_ON_ITS_SHAFT,
     /** While the part carries power. */
     WHILE_IT_CARRIES,
-    /** In a gear that this failure takes away. */
+    /** In a gear that this failure leaves without drive; not where another gear drives in its place. */
     WHERE_IT_TAKES_THE_DRIVE,
     /** Where this failure makes the box drive in neutral. */
     WHERE_NEUTRAL_DRIVES,
