@@ -45,11 +45,6 @@ public final class Mechanism {
                             names.the(oneRail),
                             names.the(otherRail));
         }
-
-        /** Whether these are the two rails, either way round. */
-        public boolean joins(String rail, String other) {
-            return oneRail.equals(rail) && otherRail.equals(other) || oneRail.equals(other) && otherRail.equals(rail);
-        }
     }
 
     /** Two gears that different rails select. */
