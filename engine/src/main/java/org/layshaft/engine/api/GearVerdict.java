@@ -10,7 +10,7 @@ import org.layshaft.engine.exact.Fraction;
  * @param direction which way it takes the vehicle when all is sound
  * @param ratio its ratio when all is sound, always positive
  * @param path bodies from input to output, in order; empty unless it drives in every possibility
- * @param notices what is noticed in every possibility
+ * @param notices what is noticed; {@link Notice#certain()} where it is in every possibility
  * @param because the reasons, in every possibility
  * @param possibilities the ways things may be; more than one only where something is not known of a fault, and
  *     it matters to this gear

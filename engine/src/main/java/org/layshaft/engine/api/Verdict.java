@@ -11,7 +11,7 @@ public enum Verdict {
     UNCERTAIN,
     /** It does not drive, or not in this gear. */
     LOST,
-    /** Input and output can only stand still. */
+    /** The input, the output, or both can only stand still. */
     LOCKS;
 
     /** In a sentence: {@code works, with something noticed}. */

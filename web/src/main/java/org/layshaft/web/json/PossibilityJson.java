@@ -3,6 +3,7 @@ package org.layshaft.web.json;
 import java.util.List;
 import org.layshaft.engine.api.Possibility;
 import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.desk.Differing;
 
 /**
  * One way things may be.
@@ -13,8 +14,9 @@ import org.layshaft.web.asking.FaultWords;
 public record PossibilityJson(
         String says, String verdict, List<NoticeJson> notices, List<ReasonJson> because, List<FaultJson> faults) {
 
+    /** Empty where nothing is unknown that matters. */
     static List<PossibilityJson> all(List<Possibility> possibilities, FaultWords words) {
-        return possibilities.stream()
+        return Differing.among(possibilities).stream()
                 .map(possibility -> new PossibilityJson(
                         possibility.says(),
                         possibility.verdict().word(),
