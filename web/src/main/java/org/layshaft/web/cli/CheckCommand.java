@@ -5,6 +5,10 @@ import static org.layshaft.web.desk.BadInputException.Kind.UNKNOWN;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Reasoner;
+import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.Reading;
 import org.layshaft.web.desk.BadInputException;
@@ -27,13 +31,21 @@ final class CheckCommand extends Subcommand {
         paths.forEach(CheckCommand::requireSomethingAt);
         Reading reading = PackReader.check(paths);
         boolean sound = reading.isSound();
+        List<Box> boxes = boxes(reading.knowledge());
         if (wantsJson()) {
-            write(FindingsJson.of(reading));
+            write(FindingsJson.of(reading, boxes));
         } else {
             reading.findings().forEach(finding -> write(FindingText.of(finding) + "\n"));
+            boxes.forEach(box -> write(BoxText.of(box) + "\n"));
             write(sound ? "Sound: everything can be loaded.\n" : "Broken: it would not be loaded.\n");
         }
         return sound ? 0 : Layshaft.BAD_INPUT;
+    }
+
+    /** What the layouts come to, so that a slip in typing shows in the ratios. */
+    private static List<Box> boxes(KnowledgeBase knowledge) {
+        Reasoner reasoner = Reasoners.standard(knowledge);
+        return knowledge.layouts().values().stream().map(reasoner::box).toList();
     }
 
     private static void requireSomethingAt(Path path) {

@@ -1,14 +1,32 @@
 package org.layshaft.web.json;
 
 import java.util.List;
+import org.layshaft.engine.api.Box;
 import org.layshaft.kb.pack.Reading;
 
 /**
  * What {@code check} found.
  *
  * @param sound whether everything can be loaded
+ * @param layouts what each layout that can be loaded comes to
  */
-public record FindingsJson(boolean sound, List<FindingJson> findings) {
+public record FindingsJson(boolean sound, List<FindingJson> findings, List<ComesTo> layouts) {
+
+    /**
+     * What a layout comes to.
+     *
+     * @param differences printed ratios that are not what is derived
+     */
+    public record ComesTo(String layout, List<LayoutJson.Derived> gears, List<Box.Difference> differences) {
+        static ComesTo of(Box box) {
+            return new ComesTo(
+                    box.layout().id(),
+                    box.gears().stream()
+                            .map(gear -> LayoutJson.derived(gear, box.layout()))
+                            .toList(),
+                    box.differences());
+        }
+    }
 
     /**
      * One finding.
@@ -19,7 +37,7 @@ public record FindingsJson(boolean sound, List<FindingJson> findings) {
     public record FindingJson(
             String grade, String file, String pointer, int line, String what, String value, String advice) {}
 
-    public static FindingsJson of(Reading reading) {
+    public static FindingsJson of(Reading reading, List<Box> boxes) {
         return new FindingsJson(
                 reading.isSound(),
                 reading.findings().stream()
@@ -31,6 +49,7 @@ public record FindingsJson(boolean sound, List<FindingJson> findings) {
                                 finding.what(),
                                 finding.value(),
                                 finding.advice()))
-                        .toList());
+                        .toList(),
+                boxes.stream().map(ComesTo::of).toList());
     }
 }

@@ -63,7 +63,7 @@ public record LayoutJson(
                 parts(layout, knowledge));
     }
 
-    private static Derived derived(Box.DerivedGear gear, Layout layout) {
+    static Derived derived(Box.DerivedGear gear, Layout layout) {
         return new Derived(
                 gear.name(),
                 gear.direction().word(),
