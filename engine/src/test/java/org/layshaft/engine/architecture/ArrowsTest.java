@@ -81,6 +81,10 @@ class ArrowsTest {
             slices().matching("org.layshaft.engine.(**)").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule packages_of_facts_go_round_in_no_circle =
+            slices().matching("org.layshaft.kb.(**)").should().beFreeOfCycles();
+
+    @ArchTest
     static final ArchRule facts_stand_in_one_place =
             classes().that(assignableTo(Fact.class)).should().resideInAPackage("org.layshaft.engine.rules.fact");
 

@@ -4,8 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToIntFunction;
-import org.layshaft.kb.pack.Finding;
-import org.layshaft.kb.pack.Finding.Grade;
+import org.layshaft.kb.finding.Finding;
+import org.layshaft.kb.finding.Finding.Grade;
 
 /** Gathers what is found in one file. Not thread-safe. */
 public final class Report {

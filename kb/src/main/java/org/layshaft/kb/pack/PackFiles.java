@@ -1,5 +1,7 @@
 package org.layshaft.kb.pack;
 
+import org.layshaft.kb.finding.Finding;
+
 import java.util.List;
 
 /**

@@ -1,5 +1,7 @@
 package org.layshaft.kb.pack;
 
+import org.layshaft.kb.finding.Finding;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package org.layshaft.kb.pack;
 
+import org.layshaft.kb.finding.Finding;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,2 +1,2 @@
-/** Packs: where facts come from, and what is wrong with them. */
+/** Packs: where facts come from, and how all of them are read and put together. */
 package org.layshaft.kb.pack;

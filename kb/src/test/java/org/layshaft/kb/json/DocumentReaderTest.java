@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 class DocumentReaderTest {
 

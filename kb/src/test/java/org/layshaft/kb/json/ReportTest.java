@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 class ReportTest {
     private final Report schema = Report.on("box.json");

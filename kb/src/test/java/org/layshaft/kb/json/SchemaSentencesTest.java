@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 class SchemaSentencesTest {
 

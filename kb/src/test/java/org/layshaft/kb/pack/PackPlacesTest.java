@@ -1,5 +1,7 @@
 package org.layshaft.kb.pack;
 
+import org.layshaft.kb.finding.Finding;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;

@@ -1,5 +1,7 @@
 package org.layshaft.kb.pack;
 
+import org.layshaft.kb.finding.Finding;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

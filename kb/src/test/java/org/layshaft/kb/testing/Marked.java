@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 /**
  * Example files that say themselves what is to be found in them: a line with the comment {@code // broken: …} has a

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 /** Packs to break. */
 public final class Packs {

@@ -1,6 +1,6 @@
 package org.layshaft.web.cli;
 
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 
 /** A finding as one line: {@code file:line pointer — what (value). advice}. */
 final class FindingText {

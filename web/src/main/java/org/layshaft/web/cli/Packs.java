@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.layshaft.kb.pack.Finding;
+import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;

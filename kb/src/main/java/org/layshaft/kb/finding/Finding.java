@@ -1,4 +1,4 @@
-package org.layshaft.kb.pack;
+package org.layshaft.kb.finding;
 
 /**
  * Something that is wrong, or doubtful, in a pack.

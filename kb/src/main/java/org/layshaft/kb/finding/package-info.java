@@ -1,0 +1,2 @@
+/** What is wrong, or doubtful, in what was typed. */
+package org.layshaft.kb.finding;
