@@ -5,7 +5,7 @@ import java.util.Locale;
 /** What becomes of a gear. */
 public enum Verdict {
     WORKS,
-    /** It drives at its ratio, and one notices something. */
+    /** It drives at its ratio, and one notices something, or may. */
     WORKS_WITH_NOTICE,
     /** It depends on something that is not known of a fault. */
     UNCERTAIN,

@@ -1,8 +1,11 @@
 package org.layshaft.engine.whatif;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Conflict;
@@ -18,6 +21,8 @@ import org.layshaft.kb.failure.Fault;
 
 /** Gathers the possibilities into one answer: what holds in all of them, and what depends on which of them is so. */
 final class Gathering {
+    private static final Set<Verdict> DRIVING = EnumSet.of(Verdict.WORKS, Verdict.WORKS_WITH_NOTICE);
+
     private final List<World> worlds;
     private final List<Fault> told;
 
@@ -89,10 +94,15 @@ final class Gathering {
         return possibility.notices().stream().map(Notice::says).toList();
     }
 
+    /** Uncertain only where one possibility drives and another does not, or one locks: not where just a notice is. */
     private static Verdict verdict(List<Possibility> possibilities) {
-        List<Verdict> verdicts =
-                possibilities.stream().map(Possibility::verdict).distinct().toList();
-        return verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNCERTAIN;
+        Set<Verdict> verdicts = possibilities.stream()
+                .map(Possibility::verdict)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Verdict.class)));
+        if (verdicts.size() == 1) {
+            return verdicts.iterator().next();
+        }
+        return DRIVING.containsAll(verdicts) ? Verdict.WORKS_WITH_NOTICE : Verdict.UNCERTAIN;
     }
 
     private List<PathStep> commonPath(String gear) {
@@ -140,7 +150,8 @@ final class Gathering {
         boolean depends = verdict(possibilities) == Verdict.UNCERTAIN;
         String says = depends
                 ? "what becomes of %s depends on what is not known of the fault".formatted(gear)
-                : "%s: so in every possibility".formatted(gear);
+                : "%s %s, whichever of these is so"
+                        .formatted(gear, verdict(possibilities).says());
         return List.of(new Reason(
                 "verdict/depends", says, possibilities.stream().map(way).toList()));
     }

@@ -1,7 +1,5 @@
 package org.layshaft.kb.pack;
 
-import org.layshaft.kb.finding.Finding;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.DirectoryStream;
@@ -10,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.json.DocumentReader;
 import org.layshaft.kb.json.Nearest;
 import org.layshaft.kb.json.Report;

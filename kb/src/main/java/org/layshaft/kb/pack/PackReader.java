@@ -1,12 +1,11 @@
 package org.layshaft.kb.pack;
 
-import org.layshaft.kb.finding.Finding;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.layshaft.kb.finding.Finding;
 
 /**
  * Reads packs, gathering everything that is wrong with them. Thread-safe.

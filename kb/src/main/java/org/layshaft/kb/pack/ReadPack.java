@@ -1,12 +1,11 @@
 package org.layshaft.kb.pack;
 
-import org.layshaft.kb.finding.Finding;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.kb.failure.FailureMode;
+import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.reading.Located;

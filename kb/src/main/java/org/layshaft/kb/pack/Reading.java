@@ -1,8 +1,7 @@
 package org.layshaft.kb.pack;
 
-import org.layshaft.kb.finding.Finding;
-
 import java.util.List;
+import org.layshaft.kb.finding.Finding;
 
 /**
  * What came of reading packs.

@@ -1,7 +1,5 @@
 package org.layshaft.kb.pack;
 
-import org.layshaft.kb.finding.Finding;
-
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -18,6 +16,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.json.DocumentReader;
 import org.layshaft.kb.testing.Marked;
 

@@ -1,0 +1,82 @@
+package org.layshaft.engine.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.GearVerdict;
+import org.layshaft.engine.api.Notice;
+import org.layshaft.engine.api.Verdict;
+import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.kb.pack.PackReader;
+import org.layshaft.kb.pack.Reading;
+
+/** The layout and the failure mode that the developers' guide prints do what it says of them. */
+class GuideTest {
+    private static final Path GUIDE = Path.of("..", "DEVELOPERS.md");
+    private static final Pattern EXAMPLE = Pattern.compile("```jsonc\\n(.*?)```", Pattern.DOTALL);
+    private static final String MANIFEST = """
+            {"format": "layshaft/pack/1", "id": "guide", "version": "1.0.0", "title": "Guide", "licence": "Apache-2.0"}
+            """;
+
+    @TempDir
+    private Path pack;
+
+    private Reading reading;
+
+    @BeforeEach
+    void put_the_examples_in_a_pack() throws IOException {
+        List<String> examples = new ArrayList<>();
+        EXAMPLE.matcher(Files.readString(GUIDE)).results().forEach(found -> examples.add(found.group(1)));
+        Files.writeString(pack.resolve("pack.json"), MANIFEST);
+        Files.writeString(Files.createDirectory(pack.resolve("layouts")).resolve("dunlin.json"), examples.get(0));
+        Files.writeString(Files.createDirectory(pack.resolve("failure-modes")).resolve("fork.json"), examples.get(1));
+        reading = PackReader.check(List.of(pack));
+    }
+
+    @Test
+    void the_examples_load_without_a_finding() {
+        assertEquals(List.of(), reading.findings());
+    }
+
+    @Test
+    void the_layout_comes_to_the_ratios_printed_for_it() {
+        Box box = Reasoners.standard(reading.knowledge()).box(dunlin());
+        assertEquals(List.of(), box.differences());
+        assertEquals(
+                List.of("1", "2"),
+                box.gears().stream().map(Box.DerivedGear::name).toList());
+    }
+
+    /** The gear drives whichever way the fork is worn; only whether it jumps out depends on that. */
+    @Test
+    void what_is_noticed_in_one_possibility_alone_leaves_no_doubt_about_the_drive() {
+        KnowledgeBase knowledge = reading.knowledge();
+        GearVerdict first = Reasoners.standard(knowledge)
+                .whatIf(dunlin(), List.of(Fault.of("1-2-fork", "worn")))
+                .gear("1")
+                .orElseThrow();
+        assertEquals(Verdict.WORKS_WITH_NOTICE, first.verdict());
+        assertEquals(
+                List.of("jumps-out"),
+                first.notices().stream().map(Notice::notice).toList());
+        assertFalse(first.notices().get(0).certain());
+        assertEquals(2, first.possibilities().size());
+    }
+
+    private Layout dunlin() {
+        return reading.knowledge().layout("dunlin").orElseThrow();
+    }
+}
