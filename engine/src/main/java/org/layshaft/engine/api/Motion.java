@@ -12,8 +12,8 @@ import org.layshaft.engine.exact.Fraction;
  * How everything turns in one stance, straight ahead, the input turning once.
  *
  * @param outcome what input and output do
- * @param speeds turns of each body for one turn of the input, by part id; a body whose speed the input does not fix is
- *     absent. Where {@link Outcome#LOCKED}, everything tied to the input stands: its speed is zero
+ * @param speeds turns of each body for one turn of the input, by part id, or by {@link ShaftPiece} where a shaft is cut;
+ *     a body whose speed the input does not fix is absent. Where {@link Outcome#LOCKED}, everything tied to the input stands: its speed is zero
  * @param carrying ids of the parts that carry power from input to output
  * @param ratio input turns for one turn of the output, negative for the other sense; empty unless it drives
  */

@@ -1,2 +1,7 @@
-/** What one asks of the engine, and what it answers. Everything outside this package may change. */
+/**
+ * What one asks of the engine, and what it answers.
+ *
+ * <p>Those who ask need this package, the numbers of {@code engine.exact} and the names of {@code engine.words}, and
+ * begin at {@code engine.Reasoners}. Everything else may change.
+ */
 package org.layshaft.engine.api;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.layshaft.engine.api.ShaftPiece;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;

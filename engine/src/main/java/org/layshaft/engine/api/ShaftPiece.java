@@ -1,17 +1,19 @@
-package org.layshaft.engine.train;
+package org.layshaft.engine.api;
 
-/** How the two pieces of a cut shaft are named as bodies. */
+/** How the bodies of a {@link Motion} are named where a shaft is cut: each of its two pieces is a body of its own. */
 public final class ShaftPiece {
     private static final String FRONT = "#front";
     private static final String REAR = "#rear";
 
     private ShaftPiece() {}
 
-    static String front(String shaft, boolean cut) {
+    /** The body at the front end of a shaft: its front piece, or the whole where it is not cut. */
+    public static String front(String shaft, boolean cut) {
         return cut ? shaft + FRONT : shaft;
     }
 
-    static String rear(String shaft, boolean cut) {
+    /** The body at the rear end of a shaft: its rear piece, or the whole where it is not cut. */
+    public static String rear(String shaft, boolean cut) {
         return cut ? shaft + REAR : shaft;
     }
 
