@@ -25,13 +25,15 @@ final class Gathering {
 
     private final List<World> worlds;
     private final List<Fault> told;
+    private final Names names;
 
     /**
      * @param told the faults as told, before anything was supposed of them
      */
-    Gathering(List<World> worlds, List<Fault> told) {
+    Gathering(List<World> worlds, List<Fault> told, Names names) {
         this.worlds = worlds;
         this.told = told;
+        this.names = names;
     }
 
     GearVerdict gear(Box.DerivedGear gear) {
@@ -44,7 +46,7 @@ final class Gathering {
                 gear.direction(),
                 gear.ratio(),
                 commonPath(gear.name()),
-                notices(possibilities),
+                notices(gear.name(), possibilities),
                 because(Names.gearName(gear.name()), possibilities),
                 differing(Names.gearName(gear.name()), possibilities),
                 first.run().stance(gear.name()),
@@ -56,7 +58,7 @@ final class Gathering {
         World first = worlds.get(0);
         return new NeutralVerdict(
                 verdict(possibilities),
-                notices(possibilities),
+                notices(Run.NEUTRAL, possibilities),
                 because(Run.NEUTRAL, possibilities),
                 differing(Run.NEUTRAL, possibilities),
                 first.run().stance(Run.NEUTRAL),
@@ -112,7 +114,7 @@ final class Gathering {
     }
 
     /** Those noticed in every possibility as they are; the others as what may be noticed. */
-    private static List<Notice> notices(List<Possibility> possibilities) {
+    private List<Notice> notices(String at, List<Possibility> possibilities) {
         List<Notice> gathered = new ArrayList<>();
         possibilities.stream()
                 .flatMap(possibility -> possibility.notices().stream())
@@ -122,7 +124,7 @@ final class Gathering {
                         boolean inAll = possibilities.stream()
                                 .allMatch(possibility ->
                                         possibility.notices().stream().anyMatch(other -> isSame(other, notice)));
-                        gathered.add(inAll ? notice : maybe(notice));
+                        gathered.add(inAll ? notice : perhaps(at, notice));
                     }
                 });
         return gathered;
@@ -132,8 +134,8 @@ final class Gathering {
         return one.notice().equals(other.notice()) && one.condition().equals(other.condition());
     }
 
-    private static Notice maybe(Notice notice) {
-        String says = notice.says().replaceFirst(": ", ", maybe: ");
+    private Notice perhaps(String at, Notice notice) {
+        String says = names.perhapsNoticed(notice.notice(), notice.condition(), at);
         return new Notice(notice.notice(), notice.condition(), says, false, notice.because());
     }
 

@@ -42,7 +42,7 @@ public final class StandardReasoner implements Reasoner {
         List<Fault> distinct = List.copyOf(new LinkedHashSet<>(faults));
         List<FailureMode> modes = new KnownFaults(knowledge, layout).modesOf(distinct);
         List<World> worlds = worlds(layout, distinct, modes);
-        Gathering gathering = new Gathering(worlds, distinct);
+        Gathering gathering = new Gathering(worlds, distinct, names(layout));
         return new WhatIf(
                 layout.id(),
                 distinct,

@@ -80,20 +80,28 @@ public final class Names {
         return name(words.notices(), id);
     }
 
-    /** What is noticed and when: {@code pulling in 3rd: jumps out of gear}. */
+    /** What is noticed and when: {@code pulling in 3rd and 4th: it jumps out of gear}. */
     public String noticed(String notice, String condition, String at) {
-        return "%s: %s".formatted(condition(condition, at), notice(notice));
+        String says =
+                Optional.ofNullable(words.notices().get(notice)).map(Term::says).orElseGet(() -> notice(notice));
+        return "%s: %s".formatted(condition(condition, at, gear(at)), says);
+    }
+
+    /** The same where it only may be noticed: {@code pulling in 3rd or 4th: it may jump out of gear}. */
+    public String perhapsNoticed(String notice, String condition, String at) {
+        String may =
+                Optional.ofNullable(words.notices().get(notice)).map(Term::may).orElseGet(() -> notice(notice));
+        return "%s: %s".formatted(condition(condition, at, gear(at).replace(" and ", " or ")), may);
     }
 
     /** When something is noticed: {@code pulling in 3rd}, {@code shifting into 3rd}, {@code in neutral, pedal up}. */
-    private String condition(String id, String at) {
+    private String condition(String id, String at, String gears) {
         String condition = name(words.conditions(), id);
+        boolean ofGears = condition.contains("the gear");
         if (at.equals("neutral")) {
-            return condition;
+            return ofGears ? "in neutral" : condition;
         }
-        return condition.contains("the gear")
-                ? condition.replace("the gear", gear(at))
-                : "%s in %s".formatted(condition, gear(at));
+        return ofGears ? condition.replace("the gear", gears) : "%s in %s".formatted(condition, gears);
     }
 
     /** {@code a, b and c}. */

@@ -3,6 +3,7 @@ package org.layshaft.engine.rules;
 import static org.layshaft.engine.rules.RuleCases.FAULT;
 import static org.layshaft.engine.rules.fact.Drive.Source.INPUT;
 import static org.layshaft.engine.rules.fact.Drive.Source.ROAD;
+import static org.layshaft.kb.failure.NoticeWhen.MOVING_ITS_LEVER;
 import static org.layshaft.kb.failure.NoticeWhen.PULLING_IN_ITS_GEAR;
 import static org.layshaft.kb.failure.NoticeWhen.SHIFTING_INTO_ANY_GEAR;
 import static org.layshaft.kb.failure.NoticeWhen.SHIFTING_INTO_A_GEAR_WITHOUT_RING;
@@ -54,7 +55,12 @@ final class NoticeCases {
         Shows pulling = serving(PULLING_IN_ITS_GEAR, REAR);
         Shows pullingOnBothSides = serving(PULLING_IN_ITS_GEAR, null);
         Shows shifting = serving(SHIFTING_INTO_ITS_GEAR, REAR);
+        Shows atTheLever = serving(MOVING_ITS_LEVER, REAR);
         return Stream.of(
+                RuleCase.of("notice/moving-its-lever", atTheLever, THIRD)
+                        .concludes(noticed("3", "at-the-lever"), atTheLever, THIRD)
+                        .besides("verdict/not-driven")
+                        .notWithInstead(atTheLever, serving(MOVING_ITS_LEVER, FRONT), "verdict/not-driven"),
                 RuleCase.of("notice/pulling-in-its-gear", pulling, THIRD, WORKS)
                         .concludes(noticed("3", "pulling"), pulling, THIRD, WORKS)
                         .besides("verdict/not-driven")
@@ -152,7 +158,7 @@ final class NoticeCases {
         Locks locks = new Locks("3");
         return Stream.of(
                 RuleCase.of("notice/takes-the-drive", takes, lost, stands)
-                        .concludes(noticed("3", "pulling"), takes, lost, stands)
+                        .concludes(noticed("3", "selected"), takes, lost, stands)
                         .alone()
                         .notWithInstead(stands, new DrivesOtherwise("3", Fraction.of(1, 5)))
                         .notWithInstead(lost, new Lost("3", RuleCases.OTHER_FAULT.words())),
@@ -161,7 +167,7 @@ final class NoticeCases {
                         .alone()
                         .notWithInstead(drives, new DrivesOtherwise("3", Fraction.of(1, 2))),
                 RuleCase.of("notice/locks", locking, locks)
-                        .concludes(noticed("3", "pulling"), locking, locks)
+                        .concludes(noticed("3", "selected"), locking, locks)
                         .alone()
                         .notWithInstead(locks, lost));
     }

@@ -85,9 +85,9 @@ class ExplanationsTest {
 
     @Test
     void a_lost_gear_does_not_stand_still_where_another_drives_in_its_place() {
-        assertEquals(List.of("no-drive"), noticesOfThird("3-4-fork broken at=neutral"));
-        assertEquals(List.of(), noticesOfThird("3-4-fork broken at=front"));
-        assertEquals(List.of(), noticesOfThird("3-4-sleeve stuck at=front"));
+        assertEquals(List.of("moves-without-feel", "no-drive"), noticesOfThird("3-4-fork broken at=neutral"));
+        assertEquals(List.of("moves-without-feel"), noticesOfThird("3-4-fork broken at=front"));
+        assertEquals(List.of("will-not-move"), noticesOfThird("3-4-sleeve stuck at=front"));
     }
 
     private static List<String> noticesOfThird(String fault) {

@@ -10,6 +10,8 @@ public enum NoticeWhen {
     SHIFTING_INTO_ITS_GEAR,
     /** On the way into any gear. */
     SHIFTING_INTO_ANY_GEAR,
+    /** At the lever, as it is moved for a gear that this part engages, whether or not that gear is left. */
+    MOVING_ITS_LEVER,
     /** On the way into a gear that has no blocking ring to bring the speeds together. */
     SHIFTING_INTO_A_GEAR_WITHOUT_RING,
     /** While the part turns. */

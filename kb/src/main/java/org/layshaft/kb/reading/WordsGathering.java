@@ -34,6 +34,7 @@ public final class WordsGathering {
         List<String> also = Stream.concat(first.also().stream(), second.also().stream())
                 .distinct()
                 .toList();
-        return new Term(first.name(), also, first.means().isEmpty() ? second.means() : first.means());
+        String means = first.means().isEmpty() ? second.means() : first.means();
+        return new Term(first.name(), also, means, first.says(), first.may());
     }
 }

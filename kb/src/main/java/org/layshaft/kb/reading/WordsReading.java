@@ -37,9 +37,14 @@ public final class WordsReading {
 
     private static Term term(Group group, String key, Item item) {
         String byDefault = group == Group.TERMS ? key : key.replace('-', ' ');
+        String name = item.get("name").text().orElse(byDefault);
+        String says = item.get("says").text().orElse(group == Group.NOTICES ? "it " + name : "");
+        String perhaps = says.isEmpty() ? "" : "perhaps " + says;
         return new Term(
-                item.get("name").text().orElse(byDefault),
+                name,
                 item.get("also").texts(),
-                item.get("means").text().orElse(""));
+                item.get("means").text().orElse(""),
+                says,
+                item.get("may").text().orElse(perhaps));
     }
 }

@@ -8,8 +8,10 @@ import java.util.List;
  * @param name the word we use
  * @param also the others, British and American
  * @param means what it is, in a sentence
+ * @param says for what is noticed, a clause that claims it: {@code it jumps out of gear}; empty for other words
+ * @param may the same where it only may be so: {@code it may jump out of gear}; empty for other words
  */
-public record Term(String name, List<String> also, String means) {
+public record Term(String name, List<String> also, String means, String says, String may) {
     public Term {
         also = List.copyOf(also);
     }

@@ -134,6 +134,8 @@ class TradePackTest {
                         "pulling",
                         "overrun",
                         "shifting-into",
+                        "selected",
+                        "at-the-lever",
                         "standing",
                         "rolling"),
                 WORDS.conditions().keySet());

@@ -52,7 +52,7 @@ class AnswerTest {
                 "curlew | why does third not work with the 3-4 fork bent | If the 3-4 fork is bent badly toward the front (4th), it is lost. The 3-4 sleeve does not reach far enough",
                 "plover | left half-shaft broken, which gears work | The differential turns, but its side gear at the left half-shaft spins without load",
                 "plover | left half-shaft broken, which gears work | No gear drives.",
-                "curlew | clutch dragging | Shifting into 1st, 2nd, 3rd, 4th, 5th and reverse: is hard to select.",
+                "curlew | clutch dragging | Shifting into 1st, 2nd, 3rd, 4th, 5th and reverse: it is hard to select.",
             })
     void holds(String layout, String words, String says) {
         String answered = Saltmarsh.answered(layout, words);

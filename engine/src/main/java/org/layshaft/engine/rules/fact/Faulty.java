@@ -35,7 +35,7 @@ public final class Faulty {
     public record StuckAt(String member, Side side, Present fault) implements Change {
         @Override
         public String says(Names names) {
-            return "%s is stuck %s".formatted(names.the(member), names.place(side));
+            return "%s cannot be moved from where it stands %s".formatted(names.the(member), names.place(side));
         }
     }
 

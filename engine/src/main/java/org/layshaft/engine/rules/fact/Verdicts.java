@@ -69,7 +69,7 @@ public final class Verdicts {
     public record DrivesOtherwise(String gear, Fraction speed) implements Fact {
         @Override
         public String says(Names names) {
-            return "the output turns %s for each turn of the input %s".formatted(speed, names.withSelected(gear));
+            return "%s the output still turns, %s".formatted(names.withSelected(gear), names.turns(speed));
         }
     }
 

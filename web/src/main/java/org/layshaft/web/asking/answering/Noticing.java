@@ -18,10 +18,10 @@ final class Noticing {
         this.facts = facts;
     }
 
-    /** The same thing noticed in the same circumstances. */
-    private record Sort(String notice, String condition, boolean certain) {
-        static Sort of(Notice notice) {
-            return new Sort(notice.notice(), notice.condition(), notice.certain());
+    /** The same thing noticed in the same circumstances; neutral, which is no gear, by itself. */
+    private record Sort(String notice, String condition, boolean certain, boolean neutral) {
+        static Sort of(Notice notice, String at) {
+            return new Sort(notice.notice(), notice.condition(), notice.certain(), at.equals(NEUTRAL));
         }
     }
 
@@ -40,14 +40,17 @@ final class Noticing {
     }
 
     private static void add(Map<Sort, List<String>> where, Notice notice, String at) {
-        List<String> gears = where.computeIfAbsent(Sort.of(notice), none -> new ArrayList<>());
+        List<String> gears = where.computeIfAbsent(Sort.of(notice, at), none -> new ArrayList<>());
         if (!gears.contains(at)) {
             gears.add(at);
         }
     }
 
     private String said(Sort sort, List<String> at) {
-        String noticed = facts.names().noticed(sort.notice(), sort.condition(), String.join("+", at));
-        return Standing.sentence(sort.certain() ? noticed : "maybe, " + noticed);
+        String gears = String.join("+", at);
+        return Standing.sentence(
+                sort.certain()
+                        ? facts.names().noticed(sort.notice(), sort.condition(), gears)
+                        : facts.names().perhapsNoticed(sort.notice(), sort.condition(), gears));
     }
 }
