@@ -56,7 +56,11 @@ public final class FaultWords {
         Set<String> open = open(fault, knowledge.modeOf(box.layout(), fault));
         List<String> clauses = new ArrayList<>();
         if (open.remove("at")) {
-            clauses.add("where %s was left".formatted(names.the(fault.part())));
+            String stands = box.layout()
+                    .find(Fork.class, fault.part())
+                    .map(Fork::member)
+                    .orElse(fault.part());
+            clauses.add("where %s stands".formatted(names.the(stands)));
         }
         if (!open.isEmpty()) {
             clauses.add(0, "%s %s is %s".formatted(asked(open), names.the(fault.part()), fault.mode()));
