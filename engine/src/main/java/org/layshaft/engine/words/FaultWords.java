@@ -27,11 +27,6 @@ public final class FaultWords {
         return "%s is %s".formatted(names.the(fault.part()), condition(fault));
     }
 
-    /** What is told beyond part and mode: {@code badly, toward the front (4th)}; empty where nothing is. */
-    public String told(Fault fault) {
-        return String.join(", ", details(fault));
-    }
-
     private String condition(Fault fault) {
         List<String> words = new ArrayList<>();
         words.add(fault.mode());

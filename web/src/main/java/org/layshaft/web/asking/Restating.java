@@ -9,13 +9,13 @@ import org.layshaft.kb.pack.KnowledgeBase;
 /** A question in our words, such as would be understood again: {@code which gears still drive in Curlew with ...}. */
 public final class Restating {
     private final Box box;
-    private final FaultWords faultWords;
+    private final FaultNaming faultWords;
     private final Names names;
 
     public Restating(KnowledgeBase knowledge, Box box) {
         this.box = box;
         this.names = new Names(box.layout(), knowledge.words());
-        this.faultWords = new FaultWords(knowledge, box);
+        this.faultWords = new FaultNaming(knowledge, box);
     }
 
     public String said(Question question) {

@@ -18,8 +18,8 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.Asking;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.asking.FaultUnderstanding;
-import org.layshaft.web.asking.FaultWords;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Understanding;
 import org.layshaft.web.asking.Understanding.Ambiguous;
@@ -69,8 +69,8 @@ public final class Desk {
     }
 
     /** How faults of a layout are put in words. */
-    public FaultWords faultWords(Layout layout) {
-        return new FaultWords(knowledge, box(layout));
+    public FaultNaming faultWords(Layout layout) {
+        return new FaultNaming(knowledge, box(layout));
     }
 
     /** The name of a gear, as derived, where this is one. */

@@ -8,7 +8,7 @@ import java.util.List;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.Cautions;
 
 /**
@@ -49,7 +49,7 @@ public record AnswerJson(
         }
     }
 
-    public static AnswerJson of(Answer answer, List<String> others, Layout layout, Names names, FaultWords words) {
+    public static AnswerJson of(Answer answer, List<String> others, Layout layout, Names names, FaultNaming words) {
         return new AnswerJson(
                 layout.id(),
                 answer.understood(),

@@ -3,7 +3,7 @@ package org.layshaft.web.json;
 import java.util.List;
 import java.util.Map;
 import org.layshaft.kb.failure.Fault;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 
 /**
  * A fault that is supposed.
@@ -14,7 +14,7 @@ import org.layshaft.web.asking.FaultWords;
  */
 public record FaultJson(String part, String mode, Map<String, String> told, String written, String says) {
 
-    static List<FaultJson> all(List<Fault> faults, FaultWords words) {
+    static List<FaultJson> all(List<Fault> faults, FaultNaming words) {
         return faults.stream()
                 .map(fault ->
                         new FaultJson(fault.part(), fault.mode(), fault.told(), fault.written(), words.said(fault)))

@@ -3,7 +3,7 @@ package org.layshaft.web.json;
 import java.util.List;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.words.Names;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 
 /**
  * What becomes of one gear.
@@ -27,7 +27,7 @@ public record GearJson(
     /** One body on the way, with its turns for one turn of the input. */
     public record PathJson(String part, String name, NumberJson speed) {}
 
-    static GearJson of(GearVerdict gear, Names names, FaultWords words) {
+    static GearJson of(GearVerdict gear, Names names, FaultNaming words) {
         return new GearJson(
                 gear.gear(),
                 gear.verdict().word(),

@@ -2,7 +2,7 @@ package org.layshaft.web.json;
 
 import java.util.List;
 import org.layshaft.engine.api.NeutralVerdict;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 
 /**
  * What the lever in neutral does.
@@ -12,7 +12,7 @@ import org.layshaft.web.asking.FaultWords;
 public record NeutralJson(
         String verdict, List<NoticeJson> notices, List<ReasonJson> because, List<PossibilityJson> possibilities) {
 
-    static NeutralJson of(NeutralVerdict neutral, FaultWords words) {
+    static NeutralJson of(NeutralVerdict neutral, FaultNaming words) {
         return new NeutralJson(
                 neutral.verdict().word(),
                 NoticeJson.all(neutral.notices()),

@@ -2,7 +2,7 @@ package org.layshaft.web.json;
 
 import java.util.List;
 import org.layshaft.engine.api.Possibility;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.Differing;
 
 /**
@@ -15,7 +15,7 @@ public record PossibilityJson(
         String says, String verdict, List<NoticeJson> notices, List<ReasonJson> because, List<FaultJson> faults) {
 
     /** Empty where nothing is unknown that matters. */
-    static List<PossibilityJson> all(List<Possibility> possibilities, FaultWords words) {
+    static List<PossibilityJson> all(List<Possibility> possibilities, FaultNaming words) {
         return Differing.among(possibilities).stream()
                 .map(possibility -> new PossibilityJson(
                         possibility.says(),

@@ -3,7 +3,7 @@ package org.layshaft.web.page;
 import java.util.List;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.pack.KnowledgeBase;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Desk;
 
@@ -19,7 +19,7 @@ final class PageViews {
 
     PageView of(Scene scene) {
         KnowledgeBase knowledge = desk.knowledge();
-        FaultWords words = desk.faultWords(scene.layout());
+        FaultNaming words = desk.faultWords(scene.layout());
         return new PageView(
                 title(scene, words),
                 announcement(scene),
@@ -44,7 +44,7 @@ final class PageViews {
                 ElsewhereView.of(scene));
     }
 
-    private static String title(Scene scene, FaultWords words) {
+    private static String title(Scene scene, FaultNaming words) {
         List<Fault> faults = scene.faults();
         String state = faults.isEmpty()
                 ? "sound"

@@ -10,7 +10,7 @@ import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.Told;
 import org.layshaft.web.desk.Turning;
 import org.layshaft.web.desk.Wording;
@@ -56,7 +56,7 @@ record PartView(
     /** What can be told of a failure, each value leading to the failure with it. */
     record ToldView(String what, List<LinkView> values) {}
 
-    static PartView of(Part part, Scene scene, KnowledgeBase knowledge, FaultWords words) {
+    static PartView of(Part part, Scene scene, KnowledgeBase knowledge, FaultNaming words) {
         return new PartView(
                 part.id(),
                 part.name(),
@@ -118,7 +118,7 @@ record PartView(
                         values -> Told.values(scene.layout(), part.id(), values).isEmpty());
     }
 
-    private static FailureView failure(Part part, FailureMode mode, Scene scene, FaultWords words) {
+    private static FailureView failure(Part part, FailureMode mode, Scene scene, FaultNaming words) {
         Fault fault = Fault.of(part.id(), mode.name());
         List<ToldView> told = new ArrayList<>();
         for (Map.Entry<String, List<String>> entry : mode.unlessTold().entrySet()) {

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.pack.KnowledgeBase;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.Told;
 
 /**
@@ -21,13 +21,13 @@ record SupposedView(String says, String partHref, String removeHref, List<OpenVi
     /** Something that is not known of a fault, with the values it may have. */
     record OpenView(String what, List<LinkView> values) {}
 
-    static List<SupposedView> all(Scene scene, KnowledgeBase knowledge, FaultWords words) {
+    static List<SupposedView> all(Scene scene, KnowledgeBase knowledge, FaultNaming words) {
         return scene.faults().stream()
                 .map(fault -> of(fault, scene, knowledge, words))
                 .toList();
     }
 
-    private static SupposedView of(Fault fault, Scene scene, KnowledgeBase knowledge, FaultWords words) {
+    private static SupposedView of(Fault fault, Scene scene, KnowledgeBase knowledge, FaultNaming words) {
         List<OpenView> open = knowledge
                 .modeOf(scene.layout(), fault)
                 .map(mode -> open(fault, mode, scene, words))
@@ -39,7 +39,7 @@ record SupposedView(String says, String partHref, String removeHref, List<OpenVi
                 open);
     }
 
-    private static List<OpenView> open(Fault fault, FailureMode mode, Scene scene, FaultWords words) {
+    private static List<OpenView> open(Fault fault, FailureMode mode, Scene scene, FaultNaming words) {
         List<OpenView> open = new ArrayList<>();
         for (Map.Entry<String, List<String>> entry : mode.unlessTold().entrySet()) {
             String what = entry.getKey();

@@ -7,7 +7,7 @@ import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.Answer;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Restating;
 
@@ -34,7 +34,7 @@ public final class Answering {
                 box,
                 reasoner.whatIf(layout, question.faults()),
                 new Names(layout, knowledge.words()),
-                new FaultWords(knowledge, box));
+                new FaultNaming(knowledge, box));
         Composed composed = compose(question, facts);
         return new Answer(
                 question,

@@ -7,11 +7,11 @@ import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.engine.words.Names;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.asking.Saying;
 
 /** What the engine found, and the words to say it in. */
-record Facts(Reasoner reasoner, Box box, WhatIf whatIf, Names names, FaultWords faultWords) {
+record Facts(Reasoner reasoner, Box box, WhatIf whatIf, Names names, FaultNaming faultWords) {
 
     boolean isSound() {
         return whatIf.faults().isEmpty();

@@ -15,7 +15,7 @@ import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.words.Term;
-import org.layshaft.web.asking.FaultWords;
+import org.layshaft.web.asking.FaultNaming;
 
 /** Writes down every word that has a meaning for one box: its own first, those of other boxes last. */
 final class LexiconWriter {
@@ -68,7 +68,7 @@ final class LexiconWriter {
                 .collect(Collectors.toSet());
         values.forEach(value -> Optional.ofNullable(knowledge.words().told().get(value))
                 .ifPresent(term -> forms(term).forEach(form -> lexicon.add(form, new Meaning.Told(value)))));
-        FaultWords faultWords = new FaultWords(knowledge, box);
+        FaultNaming faultWords = new FaultNaming(knowledge, box);
         modes.forEach(mode -> faultWords
                 .everythingUnknown(mode)
                 .forEach(words -> lexicon.add(Tokens.normal(words), new Meaning.Aside())));

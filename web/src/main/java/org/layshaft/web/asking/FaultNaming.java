@@ -17,12 +17,12 @@ import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.words.Term;
 
 /** A failure in words: {@code the 3-4 fork bent badly toward 4th}. */
-public final class FaultWords {
+public final class FaultNaming {
     private final KnowledgeBase knowledge;
     private final Box box;
     private final Names names;
 
-    public FaultWords(KnowledgeBase knowledge, Box box) {
+    public FaultNaming(KnowledgeBase knowledge, Box box) {
         this.knowledge = knowledge;
         this.box = box;
         this.names = new Names(box.layout(), knowledge.words());
