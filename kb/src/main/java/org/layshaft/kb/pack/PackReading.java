@@ -71,7 +71,7 @@ final class PackReading {
                 notices.addAll(FailureModesReading.notices(document, report));
             }
             case WORDS -> words.addAll(WordsReading.words(document, report));
-            case PHRASES -> phrases.addAll(WordsReading.phrases(document));
+            case PHRASES -> phrases.addAll(WordsReading.phrases(document, report));
         }
     }
 

@@ -25,7 +25,14 @@ public final class WordsReading {
         return words;
     }
 
-    public static List<Phrase> phrases(Document document) {
+    public static List<Phrase> phrases(Document document, Report report) {
+        Report notation = Report.on(document);
+        document.item()
+                .get("phrases")
+                .items()
+                .forEach(phrase ->
+                        phrase.get("patterns").items().forEach(pattern -> PatternNotation.check(pattern, notation)));
+        report.addWhereUnspoilt(notation);
         return document.item().get("phrases").items().stream()
                 .filter(item -> item.get("intent").text().isPresent())
                 .map(item -> new Phrase(

@@ -21,6 +21,7 @@ class MarkedPackTest {
                 "failure-modes/marked.json",
                 "layouts/marked.json",
                 "phrases/marked.json",
+                "phrases/notation.json",
                 "words/marked.json"
             })
     void finds_what_is_marked_in_each_file_and_no_more(String name) {

@@ -50,9 +50,6 @@ record Pattern(String written, List<Element> elements, Set<String> words) {
             }
             at = end + (sign == ' ' ? 1 : 0);
         }
-        if (elements.isEmpty()) {
-            throw new IllegalArgumentException("The pattern '%s' has no words; write at least one".formatted(written));
-        }
         return new Pattern(written, List.copyOf(elements), words(elements));
     }
 

@@ -33,7 +33,10 @@ final class Phrases {
         for (Phrase phrase : phrases) {
             Intent.of(phrase.intent())
                     .ifPresent(intent -> patterns.computeIfAbsent(intent, none -> new ArrayList<>())
-                            .addAll(phrase.patterns().stream().map(Pattern::of).toList()));
+                            .addAll(phrase.patterns().stream()
+                                    .map(Pattern::of)
+                                    .filter(pattern -> !pattern.elements().isEmpty())
+                                    .toList()));
         }
         List<Set<String>> byIntent = patterns.values().stream()
                 .map(ways -> ways.stream()

@@ -29,8 +29,16 @@ class PatternTest {
         assertEquals(Set.of("which", "what", "gear", "still", "yet", "turn", "go", "round", "in"), pattern.words());
     }
 
+    /** Packs may hold such a pattern; it must not keep the others from being understood. */
     @ParameterizedTest
-    @ValueSource(strings = {"[open", "(open", "{lever}", " ", ""})
+    @ValueSource(strings = {"the", " ", ""})
+    void articlesAloneWantNothing(String written) {
+        assertEquals(List.of(), Pattern.of(written).elements());
+        assertEquals(Set.of(), Pattern.of(written).words());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[open", "(open", "{lever}"})
     void saysWhatIsWrongWithIt(String written) {
         IllegalArgumentException thrown = assertThrows(IllegalArgumentException.class, () -> Pattern.of(written));
         assertTrue(

@@ -1,0 +1,49 @@
+package org.layshaft.kb.reading;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.layshaft.kb.json.Item;
+import org.layshaft.kb.json.Nearest;
+import org.layshaft.kb.json.Report;
+
+/** Whether the pattern of a question is written as patterns are: brackets closed and not nested, slots that there are. */
+final class PatternNotation {
+    private static final List<String> SLOTS = List.of("{gear}", "{part}", "{faults}");
+    private static final String NO_SIGNS = "[^()\\[\\]{}]*";
+    private static final String SLOT = "\\{[^()\\[\\]{}]*\\}";
+
+    /** A slot by itself or in brackets, or words in brackets; each begins after a blank or another piece. */
+    private static final Pattern PIECE = Pattern.compile(
+            "(?<=^|[ )\\]])(?:\\((?:%2$s|%1$s)\\)|\\[(?:%2$s|%1$s)\\]|%2$s(?= |$))".formatted(NO_SIGNS, SLOT));
+
+    private static final Pattern SLOT_ANYWHERE = Pattern.compile(SLOT);
+    private static final Pattern SIGN = Pattern.compile("[()\\[\\]{}]");
+    private static final Pattern SOMETHING = Pattern.compile("[\\p{L}\\p{N}]");
+
+    private PatternNotation() {}
+
+    static void check(Item pattern, Report report) {
+        String written = pattern.text().orElse("a");
+        Matcher slots = SLOT_ANYWHERE.matcher(written);
+        while (slots.find()) {
+            if (SLOTS.stream().noneMatch(slots.group()::equalsIgnoreCase)) {
+                report.broken(
+                        pattern.pointer(),
+                        "There is no slot '%s' for a pattern.".formatted(slots.group()),
+                        written,
+                        Nearest.advice(slots.group(), SLOTS));
+            }
+        }
+        if (SIGN.matcher(PIECE.matcher(written).replaceAll("")).find()) {
+            report.broken(
+                    pattern.pointer(),
+                    "The brackets of the pattern do not fit together.",
+                    written,
+                    "Close each, put none inside another, leave a blank before each, and let a slot stand alone.");
+        }
+        if (!SOMETHING.matcher(written).find()) {
+            report.broken(pattern.pointer(), "The pattern has no words.", written, "Write at least one.");
+        }
+    }
+}
