@@ -37,9 +37,12 @@ public final class PackSource {
         return ClassPathPacks.places().stream().map(PackSource::folder).toList();
     }
 
-    /** Every pack in a folder: each folder in it that looks like one, and each jar, in the order of their names. */
+    /**
+     * Every pack in a folder: each folder in it that looks like one, and each jar, in the order of their names. A folder
+     * with a {@code pack.json} is itself the one pack.
+     */
     public static List<PackSource> packsIn(Path folder) {
-        if (!Files.isDirectory(folder)) {
+        if (!Files.isDirectory(folder) || Files.exists(folder.resolve(FileCollector.MANIFEST))) {
             return List.of(folder(folder));
         }
         List<Path> packs = new ArrayList<>();

@@ -32,6 +32,11 @@ class PackPlacesTest {
     }
 
     @Test
+    void a_pack_given_as_the_folder_of_packs_is_the_one_pack() {
+        assertEquals(List.of("marsh"), ids(PackReader.read(PackSource.packsIn(SOUND))));
+    }
+
+    @Test
     void a_single_layout_file_is_checked_by_itself() {
         Reading reading = PackReader.check(List.of(SOUND.resolve("layouts/dunlin.json")));
         assertEquals(List.of(), reading.findings());

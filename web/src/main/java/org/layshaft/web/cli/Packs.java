@@ -39,7 +39,15 @@ final class Packs {
                         UNKNOWN,
                         "There is no folder \"%s\". Give --packs a folder that holds packs.".formatted(folder));
             }
-            sources.addAll(PackSource.packsIn(folder));
+            List<PackSource> packs = PackSource.packsIn(folder);
+            if (packs.isEmpty()) {
+                throw new BadInputException(
+                        UNKNOWN,
+                        ("There is no pack in the folder \"%s\". A pack is a folder with a pack.json, or a jar; give --packs"
+                                        + " a pack, or the folder that its folder stands in.")
+                                .formatted(folder));
+            }
+            sources.addAll(packs);
         }
         return PackReader.read(sources);
     }

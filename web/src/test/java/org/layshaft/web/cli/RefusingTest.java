@@ -96,6 +96,14 @@ class RefusingTest {
         assertTrue(ran.err().startsWith("A pack is broken, and nothing of it is loaded:\n"), ran::err);
     }
 
+    @Test
+    void aFolderWithoutPacksIsRefused(@TempDir Path packs) {
+        Ran ran = Ran.with("layouts", "--packs", packs.toString());
+
+        assertEquals(2, ran.status(), ran::out);
+        assertTrue(ran.err().contains("There is no pack in the folder"), ran::err);
+    }
+
     private static Path brokenLayout(Path pack) throws IOException {
         Files.writeString(pack.resolve("pack.json"), """
                 { "format": "layshaft/pack/1", "id": "estuary", "version": "1.0.0", "title": "Estuary", "licence": "Apache-2.0" }
