@@ -17,9 +17,15 @@ final class WireErrors implements Request.Handler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
-        Reply reply = errors.of(status, HttpStatus.getMessage(status), sentence(status), Face.PAGE);
+        Reply reply = errors.of(status, HttpStatus.getMessage(status), sentence(status), face(request));
         Sending.send(reply, request, response, callback);
         return true;
+    }
+
+    /** The address may be what is wrong, and is then not there. */
+    private static Face face(Request request) {
+        String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
+        return path == null ? Face.PAGE : Face.of(path);
     }
 
     private static String sentence(int status) {

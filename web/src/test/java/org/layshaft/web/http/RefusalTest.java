@@ -107,6 +107,19 @@ class RefusalTest {
         assertTrue(reply.body().contains("Ask with GET"), reply::body);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /api/ask    | application/problem+json
+            /           | text/html;charset=utf-8
+            """)
+    void whatDoesNotReachTheRoutesIsRefusedInTheKindThatWasAskedFor(String path, String kind) {
+        HttpResponse<String> reply =
+                served.send(HttpRequest.newBuilder(served.at(path)).POST(BodyPublishers.ofString("x".repeat(9000))));
+
+        assertEquals(413, reply.statusCode());
+        assertEquals(kind, reply.headers().firstValue("Content-Type").orElseThrow());
+    }
+
     @Test
     void anAddressBeyondAllMeasureIsRefused() {
         HttpResponse<String> reply = served.get("/?q=" + "a".repeat(9000));
