@@ -37,6 +37,9 @@ final class FaultFinder {
                 problem = Optional.of(
                         new FaultProblems(heard, used).absent(narrowed.absent().get(), clue));
             }
+            if (Denial.of(heard, clue.mode()) && problem.isEmpty()) {
+                problem = Optional.of(Denial.problem(words, clue));
+            }
             add(new FaultClue(clue.mode(), clue.part(), narrowed.parts()));
             addOthersNamedWith(clue, narrowed.parts());
         }
