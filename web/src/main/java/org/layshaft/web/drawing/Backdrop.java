@@ -17,6 +17,7 @@ final class Backdrop {
         Box box = around.caseBox();
         svg.open("g", "class", "backdrop", "aria-hidden", "true");
         svg.rect(box, "class", "case", "rx", 14.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
+        edges(box).forEach(room::take);
         Walls walls = new Walls(plan.layout(), plan.lines());
         Stream.of(walls.front(), walls.rear())
                 .filter(bearings -> !bearings.isEmpty())
@@ -39,6 +40,16 @@ final class Backdrop {
             arrow(svg, room, around.outputX() + 34, plan.carrierY(plan.layout().output()), "output");
         }
         svg.close();
+    }
+
+    /** The outline of the case, which no name should cross. */
+    private static Stream<Box> edges(Box box) {
+        double half = 1;
+        return Stream.of(
+                new Box(box.left(), box.top() - half, box.right(), box.top() + half),
+                new Box(box.left(), box.bottom() - half, box.right(), box.bottom() + half),
+                new Box(box.left() - half, box.top(), box.left() + half, box.bottom()),
+                new Box(box.right() - half, box.top(), box.right() + half, box.bottom()));
     }
 
     private static void arrow(Svg svg, Room room, double x, double y, String says) {

@@ -43,6 +43,7 @@ public final class Drawing {
         InWords words = new InWords(layout, view);
         Svg picture = new Svg();
         Room room = new Room(figures.all().stream().map(Figure::box).toList());
+        new SelectorFigures(plan, around).stems().forEach(room::take);
         paint(picture, room, words, path);
         Box canvas = room.extent().grown(MARGIN);
         if (view.motion().isPresent()) {

@@ -21,6 +21,9 @@ final class Labels {
     private static final double STEP = 9;
     private static final int STEPS = 9;
     private static final double LED = 16;
+    /** A shaft that ends this near to the outline of the case may be named outside of it. */
+    private static final double NEAR_WALL = 60;
+
     private static final double[] NEAR = {0, -12, 12};
     private static final double[] FAR = {0, -12, 12, -34, 34, -56, 56};
 
@@ -44,7 +47,7 @@ final class Labels {
         svg.open("g", "class", "labels", "aria-hidden", "true", "pointer-events", "none");
         layout.all(Rail.class).forEach(rail -> beside(svg, rail));
         layout.all(Fork.class)
-                .filter(fork -> base(fork).length() <= 4)
+                .filter(fork -> base(fork).length() <= 4 && !isNamedByItsRail(fork))
                 .forEach(fork -> near(svg, marked(fork), plainly(base(fork)), -1));
         layout.all(Interlock.class).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
         EndFigures ends = new EndFigures(plan, around);
@@ -67,6 +70,10 @@ final class Labels {
 
     private static String base(Fork fork) {
         return fork.name().replaceFirst(" fork$", "");
+    }
+
+    private boolean isNamedByItsRail(Fork fork) {
+        return plan.layout().the(Rail.class, fork.rail()).name().equals(base(fork) + " rail");
     }
 
     private static String interlock(Interlock interlock) {
@@ -141,6 +148,9 @@ final class Labels {
         List<Box> wishes = new ArrayList<>();
         for (boolean atFront : new boolean[] {front, !front}) {
             double end = atFront ? bar.left() + half : bar.right() - half;
+            double outside = atFront
+                    ? around.caseBox().left() - half - GAP
+                    : around.caseBox().right() + half + GAP;
             double beyond = atFront ? bar.left() - half - 8 : bar.right() + half + 8;
             for (int step = 0; step < STEPS; step++) {
                 double away = 4 + step * STEP;
@@ -149,10 +159,14 @@ final class Labels {
                     wishes.add(label.box(end + aside, bar.top() - away - label.height()));
                     wishes.add(label.box(end + aside, bar.bottom() + away));
                 }
+                if (Math.abs(outside - end) < label.width() + NEAR_WALL) {
+                    wishes.add(label.box(outside, bar.top() - away - label.height()));
+                }
             }
             wishes.add(label.box(beyond, bar.y() - label.height() / 2));
         }
         Box box = room.takeBest(wishes);
+        leader(svg, bar, box);
         label.write(svg, box);
     }
 

@@ -11,7 +11,7 @@ import org.layshaft.kb.layout.Mesh;
  * touching, along a dashed link. An idler off the plane has such a link to one of its mates.
  */
 final class MeshLinks {
-    private static final double BEYOND_EDGE = 16;
+    private static final double BEYOND_EDGE = 9;
     private static final double BULGE = 26;
     private static final int PIECES = 12;
     private static final double IN_TEETH = 7;

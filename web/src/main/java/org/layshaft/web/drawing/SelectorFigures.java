@@ -3,10 +3,10 @@ package org.layshaft.web.drawing;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.layshaft.kb.layout.Detent;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Fork;
-import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.layout.ShiftMember;
 import org.layshaft.kb.layout.Side;
@@ -31,20 +31,35 @@ final class SelectorFigures {
     }
 
     Figure fork(Fork fork) {
-        Layout layout = plan.layout();
         double railY = around.railY(fork.rail());
-        double x = plan.x(fork.member());
-        Pen pen = layout.find(Sleeve.class, fork.member())
-                .map(sleeve -> inGroove(sleeve, railY))
-                .orElseGet(() -> astride(fork.member(), railY));
-        double aside = layout.find(Sleeve.class, fork.member())
-                .map(SleeveFigures::grooveAside)
-                .orElse(STEM_HALF - PRONG_WIDE - plan.half(fork.member()));
-        Box boss = Box.about(x + aside, railY, BOSS_HALF, BOSS_HIGH);
+        Pen pen = sleeve(fork).map(sleeve -> inGroove(sleeve, railY)).orElseGet(() -> astride(fork.member(), railY));
+        Box boss = Box.about(stemX(fork), railY, BOSS_HALF, BOSS_HIGH);
         return new Figure(fork, boss, Ink.SELECTOR, svg -> {
             svg.path(pen, "class", "body");
             svg.rect(boss, "class", "body", "rx", 4.0);
         });
+    }
+
+    /** What the stems of the forks cover, from their rails down to what they move. */
+    Stream<Box> stems() {
+        return plan.layout().all(Fork.class).map(fork -> {
+            double x = stemX(fork);
+            double foot = sleeve(fork)
+                    .map(sleeve -> plan.carrierY(sleeve.shaft()) - plan.sleeveRadius())
+                    .orElseGet(() -> plan.gearBox(fork.member()).top());
+            return new Box(x - STEM_HALF, around.railY(fork.rail()), x + STEM_HALF, foot);
+        });
+    }
+
+    private Optional<Sleeve> sleeve(Fork fork) {
+        return plan.layout().find(Sleeve.class, fork.member());
+    }
+
+    private double stemX(Fork fork) {
+        return plan.x(fork.member())
+                + sleeve(fork)
+                        .map(SleeveFigures::grooveAside)
+                        .orElseGet(() -> STEM_HALF - PRONG_WIDE - plan.half(fork.member()));
     }
 
     private Pen inGroove(Sleeve sleeve, double railY) {

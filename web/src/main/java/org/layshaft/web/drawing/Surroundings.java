@@ -11,10 +11,12 @@ import org.layshaft.kb.layout.Rail;
  * @param rails ids of the rails from the top down
  */
 record Surroundings(Box gearing, List<String> rails) {
-    private static final double CASE_ROOM = 30;
+    /** Leaves room for names of two lines beneath the gears. */
+    private static final double CASE_ROOM = 46;
+
     private static final double RAIL_PITCH = 34;
     /** Leaves room for names above the gears. */
-    private static final double ABOVE_GEARS = 62;
+    private static final double ABOVE_GEARS = 74;
 
     /** Rails lie in the order of the gate; any that it leaves out come after. */
     static Surroundings of(Plan plan) {

@@ -59,6 +59,32 @@ class LabelsTest {
 
     @ParameterizedTest
     @MethodSource("demos")
+    void noNameCrossesTheOutlineOfTheCase(Layout layout) {
+        for (Stance stance : Boxes.stances(layout)) {
+            Box box = Surroundings.of(new Plan(layout, stance)).caseBox();
+            for (Name name : names(layout, stance)) {
+                double inside = name.box().shared(box);
+                double whole = name.box().width() * name.box().height();
+                assertTrue(inside < 0.01 || whole - inside < 0.01, name + " " + stance);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void noNameCoversTheStemOfAFork(Layout layout) {
+        for (Stance stance : Boxes.stances(layout)) {
+            Plan plan = new Plan(layout, stance);
+            List<Box> stems =
+                    new SelectorFigures(plan, Surroundings.of(plan)).stems().toList();
+            for (Name name : names(layout, stance)) {
+                stems.forEach(stem -> assertEquals(0, name.box().grown(-1).shared(stem), name + " " + stance));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
     void everyGearIsNamedNearItself(Layout layout) {
         Plan plan = new Plan(layout, Stance.NEUTRAL);
         List<Name> names = names(layout, Stance.NEUTRAL);
