@@ -17,10 +17,19 @@ public final class Cautions {
 
     /** Those of the failures supposed, and then the usual ones; none where nothing is supposed to be wrong. */
     public static List<String> of(Answer answer) {
-        return answer.question().faults().isEmpty()
-                ? List.of()
-                : Stream.concat(answer.whatIf().cautions().stream(), USUAL.stream())
-                        .distinct()
-                        .toList();
+        return Stream.concat(ofFaults(answer).stream(), usual(answer).stream()).toList();
+    }
+
+    /** Those that belong to the failures supposed. */
+    public static List<String> ofFaults(Answer answer) {
+        return answer.whatIf().cautions().stream()
+                .distinct()
+                .filter(caution -> !USUAL.contains(caution))
+                .toList();
+    }
+
+    /** Those that hold whatever is wrong; none where nothing is supposed to be. */
+    public static List<String> usual(Answer answer) {
+        return answer.question().faults().isEmpty() ? List.of() : USUAL;
     }
 }

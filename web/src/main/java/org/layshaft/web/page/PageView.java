@@ -14,6 +14,8 @@ import java.util.List;
  * @param part what is looked at; null for none
  * @param meeting pairs of gears that can be engaged at once
  * @param kept pairs that are kept apart
+ * @param faultCautions what to mind with what is supposed
+ * @param usualCautions what to mind whatever is supposed; empty where nothing is
  */
 record PageView(
         String title,
@@ -30,7 +32,8 @@ record PageView(
         List<PairView> meeting,
         List<PairView> kept,
         List<TurningView> turning,
-        List<String> cautions,
+        List<String> faultCautions,
+        List<String> usualCautions,
         List<PartGroupView> parts,
         ElsewhereView elsewhere) {
 
@@ -42,7 +45,11 @@ record PageView(
     }
 
     public boolean hasCautions() {
-        return !cautions.isEmpty();
+        return !usualCautions.isEmpty();
+    }
+
+    public boolean hasFaultCautions() {
+        return !faultCautions.isEmpty();
     }
 
     public boolean hasMeeting() {

@@ -39,7 +39,8 @@ final class PageViews {
                 PairView.all(scene, true),
                 PairView.all(scene, false),
                 TurningView.all(scene),
-                Cautions.of(scene.answer()),
+                Cautions.ofFaults(scene.answer()),
+                Cautions.usual(scene.answer()),
                 PartGroupView.all(scene),
                 ElsewhereView.of(scene));
     }

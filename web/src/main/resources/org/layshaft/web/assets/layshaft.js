@@ -64,5 +64,5 @@
   });
 
   addEventListener('popstate', () => show(new URL(location.href), false));
-  addEventListener('beforeprint', () => document.querySelectorAll('.verdicts tr:not([data-verdict=works]) .why').forEach(each => { each.open = true; }));
+  addEventListener('beforeprint', () => document.querySelectorAll('.usual, .verdicts tr:not([data-verdict=works]) .why').forEach(each => { each.open = true; }));
 })();
