@@ -3,9 +3,9 @@ package org.layshaft.engine.train;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.layshaft.engine.api.ShaftPiece;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Layout;
@@ -25,10 +25,14 @@ record Bodies(Layout layout, Map<String, String> cuts) {
         layout.all(Gear.class).map(Gear::id).forEach(bodies::add);
         layout.all(Sleeve.class).map(Sleeve::id).forEach(bodies::add);
         layout.all(Differential.class).map(Differential::id).forEach(bodies::add);
+        layout.all(DogRing.class).map(DogRing::id).forEach(bodies::add);
         layout.all(HalfShaft.class).forEach(halfShaft -> {
             bodies.add(halfShaft.id());
             bodies.add(halfShaft.wheel());
         });
+        if (outputs().size() > 1) {
+            bodies.add(Train.ROAD);
+        }
         return bodies;
     }
 
@@ -36,14 +40,23 @@ record Bodies(Layout layout, Map<String, String> cuts) {
         return ShaftPiece.front(layout.input(), cuts.containsKey(layout.input()));
     }
 
+    /** Wheels, and the rear ends of shafts that the drive leaves by. */
     List<String> outputs() {
-        Optional<Differential> differential = layout.differential();
-        if (differential.isPresent()) {
-            return differential.get().halfShafts().stream()
-                    .map(id -> layout.the(HalfShaft.class, id).wheel())
-                    .toList();
-        }
-        return List.of(ShaftPiece.rear(layout.output(), cuts.containsKey(layout.output())));
+        return layout.outputs().stream()
+                .map(id -> layout.find(HalfShaft.class, id)
+                        .map(HalfShaft::wheel)
+                        .orElseGet(() -> ShaftPiece.rear(id, cuts.containsKey(id))))
+                .toList();
+    }
+
+    /** The body that turns with this shaft at its rear end, or with this half-shaft. */
+    String behind(String shaft) {
+        return ShaftPiece.rear(shaft, cuts.containsKey(shaft));
+    }
+
+    /** The body that turns with this shaft at its front end. */
+    String before(String shaft) {
+        return ShaftPiece.front(shaft, cuts.containsKey(shaft));
     }
 
     /** The body that something on a shaft sits on. */

@@ -2,6 +2,7 @@ package org.layshaft.engine.train;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Side;
 
@@ -13,8 +14,21 @@ public sealed interface Connection {
 
     Equation equation();
 
-    /** Two external gears in mesh: z₁ω₁ + z₂ω₂ = 0. */
-    record Meshing(Mesh mesh, int firstTeeth, int secondTeeth) implements Connection {
+    /**
+     * Two gears in mesh: z₁ω₁ ∓ z₂ω₂ = 0, with minus where they turn the same way. With a planet among them the speeds
+     * are those relative to its carrier; a bevel planet turns about an axis of its own, across that of the carrier.
+     *
+     * @param carrier id of the body that carries one of them round, or both; empty where both stay in their places
+     * @param crossing id of the gear whose axis lies across that of the carrier, if any
+     */
+    record Meshing(Mesh mesh, int firstTeeth, int secondTeeth, Optional<String> carrier, Optional<String> crossing)
+            implements Connection {
+
+        /** Two gears that stay in their places. */
+        public Meshing(Mesh mesh, int firstTeeth, int secondTeeth) {
+            this(mesh, firstTeeth, secondTeeth, Optional.empty(), Optional.empty());
+        }
+
         @Override
         public String id() {
             return "mesh " + mesh.id();
@@ -23,9 +37,18 @@ public sealed interface Connection {
         @Override
         public Equation equation() {
             Map<String, Long> coefficients = new LinkedHashMap<>();
+            long ofSecond = -(long) mesh.kind().sense() * secondTeeth;
             coefficients.put(mesh.first(), (long) firstTeeth);
-            coefficients.put(mesh.second(), (long) secondTeeth);
+            coefficients.put(mesh.second(), ofSecond);
+            long ofCarrier = -(crosses(mesh.first()) ? 0 : firstTeeth) - (crosses(mesh.second()) ? 0 : ofSecond);
+            if (carrier.isPresent() && ofCarrier != 0) {
+                coefficients.put(carrier.get(), ofCarrier);
+            }
             return new Equation(coefficients);
+        }
+
+        private boolean crosses(String gear) {
+            return crossing.filter(gear::equals).isPresent();
         }
     }
 
@@ -46,8 +69,12 @@ public sealed interface Connection {
         }
     }
 
-    /** A sleeve slid over the clutching teeth of a gear. */
-    record Coupled(String sleeve, Side side, String gear, String clutchingTeeth) implements Connection {
+    /**
+     * A sleeve slid over clutching teeth.
+     *
+     * @param to id of the gear, dog ring or differential that it then ties
+     */
+    record Coupled(String sleeve, Side side, String to, String clutchingTeeth) implements Connection {
         @Override
         public String id() {
             return "couple " + sleeve + " " + side.word();
@@ -55,7 +82,7 @@ public sealed interface Connection {
 
         @Override
         public Equation equation() {
-            return Equation.sameSpeed(sleeve, gear);
+            return Equation.sameSpeed(sleeve, to);
         }
     }
 
@@ -72,16 +99,29 @@ public sealed interface Connection {
         }
     }
 
-    /** A free gear seized to a spindle that stands in the case: ω = 0. */
-    record Held(String gear, String spindle) implements Connection {
+    /** A clutch inside the box, closed. */
+    record Closed(String clutch, String driving, String driven) implements Connection {
         @Override
         public String id() {
-            return "held " + gear;
+            return "clutch " + clutch;
         }
 
         @Override
         public Equation equation() {
-            return new Equation(Map.of(gear, 1L));
+            return Equation.sameSpeed(driving, driven);
+        }
+    }
+
+    /** A dog ring that stands in the case, or a free gear seized to a spindle that does: ω = 0. */
+    record Held(String body, String spindle) implements Connection {
+        @Override
+        public String id() {
+            return "held " + body;
+        }
+
+        @Override
+        public Equation equation() {
+            return new Equation(Map.of(body, 1L));
         }
     }
 
@@ -112,6 +152,23 @@ public sealed interface Connection {
             coefficients.put(right, 1L);
             coefficients.put(differential, -2L);
             return new Equation(coefficients);
+        }
+    }
+
+    /**
+     * A wheel, or an output shaft on its way to wheels, rolling straight ahead on one road with the others.
+     *
+     * @param output id of the body; the road, {@link Train#ROAD}, turns as it does
+     */
+    record Rolling(String output) implements Connection {
+        @Override
+        public String id() {
+            return "road " + output;
+        }
+
+        @Override
+        public Equation equation() {
+            return Equation.sameSpeed(output, Train.ROAD);
         }
     }
 

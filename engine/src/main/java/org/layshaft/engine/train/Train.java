@@ -11,6 +11,9 @@ import java.util.List;
  * @param outputs the bodies that the load is on: the output shaft, or both wheels, each taking an equal share
  */
 public record Train(List<String> bodies, List<Connection> connections, String input, List<String> outputs) {
+    /** The body that all outputs are tied to, where there are several, and that the load is on. */
+    public static final String ROAD = "road";
+
     public Train {
         bodies = List.copyOf(bodies);
         connections = List.copyOf(connections);

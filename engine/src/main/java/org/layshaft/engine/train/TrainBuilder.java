@@ -2,9 +2,12 @@ package org.layshaft.engine.train;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
@@ -31,7 +34,8 @@ public final class TrainBuilder {
     public Train at(Stance stance) {
         List<Connection> connections = new ArrayList<>(permanent());
         stance.engaged().forEach((member, side) -> connections.addAll(engagedBy(layout.member(member), side)));
-        return new Train(bodies.all(), connections, bodies.input(), bodies.outputs());
+        List<String> outputs = bodies.outputs();
+        return new Train(bodies.all(), connections, bodies.input(), outputs.size() > 1 ? List.of(Train.ROAD) : outputs);
     }
 
     public String input() {
@@ -52,7 +56,9 @@ public final class TrainBuilder {
                 .filter(gear -> changes.seizedGears().contains(gear.id()))
                 .map(this::seized)
                 .forEach(connections::add);
-        layout.differential().ifPresent(differential -> connections.addAll(finalDrive(differential)));
+        layout.all(DogRing.class).map(this::dogRing).forEach(connections::add);
+        layout.all(Differential.class).forEach(differential -> connections.addAll(differential(differential)));
+        rolling().forEach(connections::add);
         return connections;
     }
 
@@ -65,7 +71,14 @@ public final class TrainBuilder {
 
     private List<Connection> engaged(ShiftMember member, Side side, Engagement engagement) {
         if (engagement instanceof Engagement.Couples couples) {
-            return List.of(new Connection.Coupled(member.part(), side, couples.gear(), couples.clutchingTeeth()));
+            return List.of(new Connection.Coupled(member.part(), side, couples.to(), couples.clutchingTeeth()));
+        }
+        if (engagement instanceof Engagement.Closes closes) {
+            Clutch clutch = layout.the(Clutch.class, member.part());
+            return List.of(new Connection.Closed(
+                    clutch.id(),
+                    bodies.under(layout.shaft(clutch.drivenBy().orElseThrow()), clutch.id()),
+                    bodies.before(closes.shaft())));
         }
         return ((Engagement.Meshes) engagement)
                 .meshes().stream().filter(this::carries).map(this::meshing).toList();
@@ -77,10 +90,35 @@ public final class TrainBuilder {
     }
 
     private Connection meshing(Mesh mesh) {
+        Optional<Shaft> planet = Stream.of(mesh.first(), mesh.second())
+                .flatMap(gear -> carried(gear).stream())
+                .findFirst();
         return new Connection.Meshing(
                 mesh,
                 layout.gear(mesh.first()).teeth(),
-                layout.gear(mesh.second()).teeth());
+                layout.gear(mesh.second()).teeth(),
+                planet.map(shaft -> bodies.before(shaft.carriedBy().orElseThrow())),
+                planet.filter(shaft -> mesh.kind().isBevel())
+                        .map(shaft -> shaft.along().contains(mesh.first()) ? mesh.first() : mesh.second()));
+    }
+
+    /** The shaft of this gear, where something carries it round. */
+    private Optional<Shaft> carried(String gear) {
+        return layout.find(Shaft.class, layout.gear(gear).carrier())
+                .filter(shaft -> shaft.carriedBy().isPresent());
+    }
+
+    private Connection dogRing(DogRing dogs) {
+        Shaft shaft = layout.shaft(dogs.shaft());
+        return shaft.held()
+                ? new Connection.Held(dogs.id(), shaft.id())
+                : new Connection.Seated(dogs.id(), bodies.under(shaft, dogs.id()), dogs.id());
+    }
+
+    /** Straight ahead, all that the drive leaves by rolls along one road. */
+    private Stream<Connection> rolling() {
+        List<String> outputs = bodies.outputs();
+        return outputs.size() > 1 ? outputs.stream().map(Connection.Rolling::new) : Stream.of();
     }
 
     private Stream<Connection> seat(Gear gear) {
@@ -110,16 +148,18 @@ public final class TrainBuilder {
         return Stream.of(new Connection.Seated(sleeve.id(), bodies.under(shaft, sleeve.id()), sleeve.hub()));
     }
 
-    private List<Connection> finalDrive(Differential differential) {
-        List<HalfShaft> halfShafts = differential.halfShafts().stream()
-                .map(id -> layout.the(HalfShaft.class, id))
-                .toList();
-        HalfShaft left = halfShafts.get(0);
-        HalfShaft right = halfShafts.get(1);
+    private List<Connection> differential(Differential differential) {
         List<Connection> connections = new ArrayList<>();
-        connections.add(new Connection.Split(differential.id(), left.id(), right.id()));
-        connections.add(new Connection.StraightAhead(left.wheel(), right.wheel()));
-        halfShafts.stream()
+        differential
+                .shaft()
+                .map(shaft -> new Connection.Seated(differential.id(), bodies.behind(shaft), differential.id()))
+                .ifPresent(connections::add);
+        connections.add(new Connection.Split(
+                differential.id(),
+                bodies.before(differential.sides().get(0)),
+                bodies.before(differential.sides().get(1))));
+        differential.sides().stream()
+                .flatMap(side -> layout.find(HalfShaft.class, side).stream())
                 .filter(halfShaft -> !changes.partedHalfShafts().contains(halfShaft.id()))
                 .map(halfShaft -> new Connection.Joined(halfShaft.id(), halfShaft.wheel()))
                 .forEach(connections::add);

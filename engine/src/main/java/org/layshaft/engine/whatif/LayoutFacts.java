@@ -62,7 +62,7 @@ final class LayoutFacts {
                 .filter(piece -> switch (piece.form()) {
                     case PLUNGER -> reach.containsAll(piece.rails());
                     case PIN -> inside.containsAll(piece.rails());
-                    case PLATE, COLLAR -> piece.rails().containsAll(reach);
+                    case PLATE, COLLAR, DRUM -> piece.rails().containsAll(reach);
                 })
                 .map(InterlockPiece::id)
                 .toList();
@@ -102,7 +102,7 @@ final class LayoutFacts {
         }
         if (connection instanceof Connection.Held held) {
             return Stream.of(
-                    new Ties.HeldOn(connection.id(), held.gear(), held.spindle(), faults.presentAt(held.gear())));
+                    new Ties.HeldOn(connection.id(), held.body(), held.spindle(), faults.presentAt(held.body())));
         }
         if (connection instanceof Connection.Joined joined) {
             return Stream.of(new Ties.HalfShaftJoins(connection.id(), joined.halfShaft(), joined.wheel()));
@@ -126,7 +126,7 @@ final class LayoutFacts {
                     meshing.secondTeeth());
         }
         Connection.Coupled coupled = (Connection.Coupled) connection;
-        return new Ties.CouplesTo(connection.id(), coupled.sleeve(), side, coupled.gear());
+        return new Ties.CouplesTo(connection.id(), coupled.sleeve(), side, coupled.to());
     }
 
     /** Every pair of places in a list of this size, the earlier first. */

@@ -68,7 +68,7 @@ record Served(String member, Optional<Side> side) {
         return Stream.of(Side.values())
                 .filter(side -> member.at(side)
                         .filter(engagement -> engagement instanceof Engagement.Couples couples
-                                && couples.gear().equals(gear))
+                                && couples.to().equals(gear))
                         .isPresent())
                 .map(side -> new Served(member.part(), Optional.of(side)))
                 .toList();

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedBearing;
+import org.layshaft.kb.typed.TypedDogs;
 import org.layshaft.kb.typed.TypedItem;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
@@ -27,9 +29,10 @@ final class Axes {
         layout.gears()
                 .forEach(gear ->
                         layout.shaftOf(gear.id()).ifPresent(shaft -> shaftOf.putIfAbsent(gear.id(), shaft.id())));
-        layout.differential()
-                .ifPresent(differential ->
-                        shaftOf.putIfAbsent(differential.ringGear().id(), differential.id()));
+        layout.differentials()
+                .forEach(differential ->
+                        differential.ringGear().ifPresent(ring -> shaftOf.putIfAbsent(ring.id(), differential.id())));
+        dogs(layout).forEach((dogs, shaft) -> shaftOf.putIfAbsent(dogs, shaft));
         layout.meshes().stream()
                 .filter(mesh -> shaftOf.containsKey(mesh.first()) && shaftOf.containsKey(mesh.second()))
                 .map(mesh -> pair(shaftOf.get(mesh.first()), shaftOf.get(mesh.second())))
@@ -41,9 +44,10 @@ final class Axes {
     static Axes of(TypedLayout layout) {
         Axes axes = new Axes(layout);
         layout.shafts().forEach(axes::joinByPilots);
+        axes.joinByPlanets(layout);
         Coupling.all(layout)
                 .forEach(coupling -> layout.shaftOf(coupling.member().id())
-                        .ifPresent(own -> axes.join(own.id(), axes.shaftOf.get(coupling.gear()))));
+                        .ifPresent(own -> axes.join(own.id(), axes.shaftOf.get(coupling.to()))));
         return axes;
     }
 
@@ -72,6 +76,32 @@ final class Axes {
                 bearing.in().ifPresent(in -> join(shaft.id(), in.id()));
             }
         }
+    }
+
+    /** What meshes with a planet turns about the line of the planet's carrier. */
+    private void joinByPlanets(TypedLayout layout) {
+        for (TypedMesh mesh : layout.meshes()) {
+            joinByPlanet(mesh.first(), mesh.second(), layout);
+            joinByPlanet(mesh.second(), mesh.first(), layout);
+        }
+    }
+
+    private void joinByPlanet(String planet, String mate, TypedLayout layout) {
+        boolean mateIsCarried =
+                layout.shaftOf(mate).flatMap(TypedShaft::carriedBy).isPresent();
+        Optional<Reference> carrier = layout.shaftOf(planet).flatMap(TypedShaft::carriedBy);
+        if (carrier.isPresent() && !mateIsCarried && shaftOf.containsKey(mate)) {
+            join(carrier.get().id(), shaftOf.get(mate));
+        }
+    }
+
+    private static Map<String, String> dogs(TypedLayout layout) {
+        Map<String, String> dogs = new HashMap<>();
+        layout.shafts()
+                .forEach(shaft -> shaft.along().stream()
+                        .filter(TypedDogs.class::isInstance)
+                        .forEach(item -> dogs.putIfAbsent(item.id(), shaft.id())));
+        return dogs;
     }
 
     private void join(String one, String other) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.layshaft.kb.json.Report;
+import org.layshaft.kb.layout.MeshKind;
 import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.TypedGear;
 import org.layshaft.kb.typed.TypedLayout;
@@ -31,6 +32,9 @@ final class CentreDistances implements LayoutCheck {
         Axes axes = Axes.of(layout);
         Map<Set<String>, List<Pair>> byLines = new LinkedHashMap<>();
         for (TypedMesh mesh : layout.meshes()) {
+            if (mesh.kind() == MeshKind.CHAIN || mesh.kind().isBevel()) {
+                continue;
+            }
             axes.linesOf(mesh)
                     .ifPresent(lines -> pair(mesh, layout)
                             .ifPresent(pair -> byLines.computeIfAbsent(lines, key -> new ArrayList<>())
@@ -45,7 +49,12 @@ final class CentreDistances implements LayoutCheck {
         }
 
         String written() {
-            return "%s (%d teeth together) %s mm".formatted(mesh.written(), teeth, Millimetres.toHundredth(distanceMm));
+            return "%s (%d teeth %s) %s mm"
+                    .formatted(
+                            mesh.written(),
+                            teeth,
+                            mesh.kind() == MeshKind.INTERNAL ? "apart" : "together",
+                            Millimetres.toHundredth(distanceMm));
         }
     }
 
@@ -55,12 +64,18 @@ final class CentreDistances implements LayoutCheck {
                 .flatMap(first -> layout.gear(mesh.second())
                         .filter(second -> areAlike(first, second))
                         .map(second -> {
-                            int teeth =
-                                    first.teeth().getAsInt() + second.teeth().getAsInt();
+                            int teeth = togetherOrApart(mesh, first, second);
                             double moduleMm = first.moduleMm().getAsDouble();
                             double distanceMm = moduleMm * teeth / (2 * Math.cos(Math.toRadians(first.helixDeg())));
                             return new Pair(mesh, teeth, moduleMm, distanceMm);
                         }));
+    }
+
+    /** The sum of the teeth, for a gear inside a ring their difference. */
+    private static int togetherOrApart(TypedMesh mesh, TypedGear first, TypedGear second) {
+        int one = first.teeth().getAsInt();
+        int other = second.teeth().getAsInt();
+        return mesh.kind() == MeshKind.INTERNAL ? Math.abs(one - other) : one + other;
     }
 
     private static boolean areAlike(TypedGear first, TypedGear second) {

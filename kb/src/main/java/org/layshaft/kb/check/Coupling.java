@@ -8,11 +8,11 @@ import org.layshaft.kb.typed.TypedMember;
 import org.layshaft.kb.typed.TypedSide;
 
 /**
- * A gear that a sleeve or sliding gear couples, typed or by default.
+ * What a sleeve or sliding gear couples, typed or by default.
  *
- * @param gear id of the gear, which may not exist
+ * @param to id of the gear, dog ring or differential, which may not exist
  */
-record Coupling(TypedMember member, Side side, String gear, String pointer) {
+record Coupling(TypedMember member, Side side, String to, String pointer) {
 
     static Stream<Coupling> all(TypedLayout layout) {
         return layout.members().stream()
@@ -21,7 +21,7 @@ record Coupling(TypedMember member, Side side, String gear, String pointer) {
                         .map(entry -> new Coupling(
                                 member,
                                 entry.getKey(),
-                                ((TypedSide.Couples) entry.getValue()).gear().id(),
+                                ((TypedSide.Couples) entry.getValue()).to().id(),
                                 entry.getValue().pointer())));
     }
 }

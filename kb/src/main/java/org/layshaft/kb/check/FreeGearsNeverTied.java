@@ -12,7 +12,7 @@ import org.layshaft.kb.typed.TypedLayout;
 final class FreeGearsNeverTied implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
-        Set<String> coupled = Coupling.all(layout).map(Coupling::gear).collect(Collectors.toSet());
+        Set<String> coupled = Coupling.all(layout).map(Coupling::to).collect(Collectors.toSet());
         layout.gears()
                 .filter(gear -> gear.seat() == Seat.FREE && !coupled.contains(gear.id()))
                 .filter(gear -> meshes(gear, layout) == 1)

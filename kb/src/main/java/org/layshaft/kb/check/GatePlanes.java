@@ -8,14 +8,18 @@ import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedRail;
+import org.layshaft.kb.typed.TypedSelector;
 
 /** The planes of the gate are the rails, each once. */
 final class GatePlanes implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
-        List<String> rails =
-                layout.selector().rails().stream().map(TypedRail::base).toList();
-        List<Reference> planes = layout.selector().gate();
+        layout.selectors().forEach(selector -> check(selector, report));
+    }
+
+    private static void check(TypedSelector selector, Report report) {
+        List<String> rails = selector.rails().stream().map(TypedRail::base).toList();
+        List<Reference> planes = selector.gate();
         planes.stream()
                 .filter(plane -> !rails.contains(plane.id()))
                 .forEach(plane -> report.broken(
@@ -26,7 +30,7 @@ final class GatePlanes implements LayoutCheck {
         rails.stream()
                 .filter(rail -> planes.stream().noneMatch(plane -> plane.id().equals(rail)))
                 .forEach(rail -> report.broken(
-                        Pointers.child(layout.selector().pointer(), "gate"),
+                        Pointers.child(selector.pointer(), "gate"),
                         "The lever cannot reach the rail '%s': the gate has no plane for it.".formatted(rail),
                         rail,
                         "Add it to the 'gate', or leave 'gate' out to have the order of the rails."));

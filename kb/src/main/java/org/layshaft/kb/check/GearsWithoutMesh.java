@@ -16,7 +16,7 @@ final class GearsWithoutMesh implements LayoutCheck {
         Set<String> meshing = layout.meshes().stream()
                 .flatMap(mesh -> Stream.of(mesh.first(), mesh.second()))
                 .collect(Collectors.toSet());
-        Set<String> coupled = Coupling.all(layout).map(Coupling::gear).collect(Collectors.toSet());
+        Set<String> coupled = Coupling.all(layout).map(Coupling::to).collect(Collectors.toSet());
         layout.gears()
                 .filter(gear -> !meshing.contains(gear.id()))
                 .filter(gear -> gear.seat() != Seat.FIXED || !coupled.contains(gear.id()))

@@ -9,39 +9,35 @@ import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedShaft;
 
-/** The drive enters by one turning shaft and leaves by another, or by the differential. */
+/** The drive enters by one turning shaft and leaves by others, or by half-shafts. */
 final class InputAndOutput implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
-        check(layout.input(), "enters", layout, report);
-        if (layout.differential().isPresent()) {
-            tellOutputBesideDifferential(layout, report);
-        } else {
-            check(layout.output(), "leaves", layout, report);
-            if (layout.input().id().equals(layout.output().id())) {
-                report.broken(
-                        layout.output().pointer(),
-                        "The drive enters and leaves by the same shaft.",
-                        layout.output().id(),
-                        "Name two shafts; without them the ids input and output are meant.");
-            }
-        }
+        checkShaft(layout.input(), "enters", layout, report);
+        layout.effectiveOutputs().stream()
+                .filter(output -> !isHalfShaft(output, layout))
+                .forEach(output -> checkOutput(output, layout, report));
+        layout.takeOffs().forEach(takeOff -> checkOutput(takeOff, layout, report));
     }
 
-    /** What was typed is either the default, which says nothing, or a shaft that the drive does not leave by. */
-    private static void tellOutputBesideDifferential(TypedLayout layout, Report report) {
-        String output = layout.output().id();
-        if (!output.equals("output")
-                && !output.equals(layout.differential().orElseThrow().id())) {
+    private static boolean isHalfShaft(Reference output, TypedLayout layout) {
+        return layout.differentials().stream()
+                .flatMap(differential -> differential.sideIds().stream())
+                .anyMatch(side -> side.equals(output.id()) || side.equals(output.id() + "-half-shaft"));
+    }
+
+    private static void checkOutput(Reference output, TypedLayout layout, Report report) {
+        checkShaft(output, "leaves", layout, report);
+        if (layout.input().id().equals(output.id())) {
             report.broken(
-                    layout.output().pointer(),
-                    "The drive leaves by the differential, not by '%s'.".formatted(output),
-                    output,
-                    "Leave 'output' out.");
+                    output.pointer(),
+                    "The drive enters and leaves by the same shaft.",
+                    output.id(),
+                    "Name two shafts; without them the ids input and output are meant.");
         }
     }
 
-    private static void check(Reference end, String does, TypedLayout layout, Report report) {
+    private static void checkShaft(Reference end, String does, TypedLayout layout, Report report) {
         Optional<TypedShaft> shaft = layout.shaft(end.id());
         List<String> ids = layout.shafts().stream().map(TypedShaft::id).toList();
         if (shaft.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.Reference;
+import org.layshaft.kb.typed.TypedInnerClutch;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMember;
 import org.layshaft.kb.typed.TypedRail;
@@ -14,7 +15,7 @@ final class MembersOnRails implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
         Map<String, Reference> first = new HashMap<>();
-        for (TypedRail rail : layout.selector().rails()) {
+        for (TypedRail rail : layout.rails()) {
             if (rail.moves().isEmpty()) {
                 report.broken(
                         rail.pointer(),
@@ -35,7 +36,7 @@ final class MembersOnRails implements LayoutCheck {
             }
         }
         for (TypedMember member : layout.members()) {
-            if (!first.containsKey(member.base())) {
+            if (!(member instanceof TypedInnerClutch) && !first.containsKey(member.base())) {
                 report.broken(
                         member.pointer(),
                         "No rail moves '%s'.".formatted(member.base()),

@@ -22,21 +22,31 @@ final class SidesOutOfReach implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
         Coupling.all(layout)
-                .forEach(coupling -> layout.gear(coupling.gear())
-                        .ifPresent(gear -> layout.shaftOf(coupling.member().id())
-                                .ifPresent(own -> new Reach(layout, coupling, gear, own, report).check())));
+                .forEach(coupling -> item(coupling.to(), layout)
+                        .ifPresent(to -> layout.shaftOf(coupling.member().id())
+                                .ifPresent(own -> new Reach(layout, coupling, to, own, report).check())));
     }
 
-    private record Reach(TypedLayout layout, Coupling coupling, TypedGear gear, TypedShaft own, Report report) {
+    /** The gear or dog ring; empty for a differential. */
+    private static Optional<TypedItem> item(String id, TypedLayout layout) {
+        return layout.gear(id)
+                .map(TypedItem.class::cast)
+                .or(() -> layout.shaftOf(id)
+                        .flatMap(shaft -> shaft.along().stream()
+                                .filter(item -> item.id().equals(id))
+                                .findFirst()));
+    }
+
+    private record Reach(TypedLayout layout, Coupling coupling, TypedItem to, TypedShaft own, Report report) {
 
         void check() {
-            Optional<TypedShaft> other = layout.shaftOf(gear.id());
+            Optional<TypedShaft> other = layout.shaftOf(to.id());
             if (other.isPresent() && other.get().equals(own)) {
                 onOwnShaft();
-            } else if (other.isEmpty() || other.get().held() || liesBeside(other.get())) {
+            } else if (other.isEmpty() || other.get().held() && to instanceof TypedGear || liesBeside(other.get())) {
                 broken(
                         "'%s' is not in line with the shaft '%s': the sleeve cannot slide over its teeth."
-                                .formatted(gear.id(), own.id()),
+                                .formatted(to.id(), own.id()),
                         "Couple a gear on the same shaft or on a shaft in line with it.");
             } else {
                 onShaftInLine(other.get());
@@ -44,14 +54,14 @@ final class SidesOutOfReach implements LayoutCheck {
         }
 
         private void onOwnShaft() {
-            if (gear.seat() != Seat.FREE) {
+            if (!(to instanceof TypedGear gear) || gear.seat() != Seat.FREE) {
                 broken(
-                        "'%s' turns with its shaft anyway: there is nothing to couple.".formatted(gear.id()),
+                        "'%s' turns with its shaft anyway: there is nothing to couple.".formatted(to.id()),
                         "If it turns on its shaft, give it \"free\": true.");
-            } else if (neighbour().filter(gear::equals).isEmpty()) {
+            } else if (neighbour().filter(to::equals).isEmpty()) {
                 broken(
                         "'%s' is not the next gear on the %s side of the sleeve."
-                                .formatted(gear.id(), coupling.side().word()),
+                                .formatted(to.id(), coupling.side().word()),
                         "Look at the order along the shaft, front to rear, and at the side.");
             }
         }
@@ -60,17 +70,17 @@ final class SidesOutOfReach implements LayoutCheck {
             if (neighbour().isPresent()) {
                 broken(
                         "'%s' stands between the sleeve and '%s' on another shaft."
-                                .formatted(neighbour().get().id(), gear.id()),
+                                .formatted(neighbour().get().id(), to.id()),
                         "Only a sleeve at the end of its shaft reaches over to the next.");
             }
             List<TypedItem> items = other.workingItems();
             TypedItem facing = items.get(coupling.side() == Side.FRONT ? items.size() - 1 : 0);
-            if (!facing.equals(gear)) {
+            if (to instanceof TypedGear && !facing.equals(to)) {
                 report.doubtful(
                         coupling.pointer(),
                         "'%s' is not at the end of the shaft '%s' that faces the sleeve: '%s' is."
-                                .formatted(gear.id(), other.id(), facing.id()),
-                        gear.id(),
+                                .formatted(to.id(), other.id(), facing.id()),
+                        to.id(),
                         "Look at the order along that shaft, front to rear.");
             }
         }
@@ -87,7 +97,7 @@ final class SidesOutOfReach implements LayoutCheck {
         }
 
         private void broken(String what, String advice) {
-            report.broken(coupling.pointer(), what, gear.id(), advice);
+            report.broken(coupling.pointer(), what, to.id(), advice);
         }
     }
 }

@@ -2,6 +2,7 @@ package org.layshaft.kb.check;
 
 import java.util.Optional;
 import org.layshaft.kb.json.Report;
+import org.layshaft.kb.layout.MeshKind;
 import org.layshaft.kb.parts.BuiltLayout;
 import org.layshaft.kb.typed.TypedGear;
 import org.layshaft.kb.typed.TypedLayout;
@@ -15,8 +16,12 @@ final class UnlikeTeeth implements LayoutCheck {
             Optional<TypedGear> first = layout.gear(mesh.first());
             Optional<TypedGear> second = layout.gear(mesh.second());
             if (first.isPresent() && second.isPresent()) {
+                if (mesh.kind() == MeshKind.CHAIN || mesh.kind().isBevel()) {
+                    continue;
+                }
                 compareModules(mesh, first.get(), second.get(), report);
                 compareHelices(mesh, first.get(), second.get(), report);
+                compareHands(mesh, first.get(), second.get(), report);
             }
         }
     }
@@ -33,6 +38,26 @@ final class UnlikeTeeth implements LayoutCheck {
                                     Millimetres.plain(first.moduleMm().getAsDouble()),
                                     Millimetres.plain(second.moduleMm().getAsDouble())),
                     "Give both the same 'module_mm', in the gears or for the whole layout.");
+        }
+    }
+
+    private static void compareHands(TypedMesh mesh, TypedGear first, TypedGear second, Report report) {
+        boolean alike = mesh.kind() == MeshKind.INTERNAL;
+        if (first.hand().isPresent()
+                && second.hand().isPresent()
+                && first.hand().equals(second.hand()) != alike) {
+            report.broken(
+                    mesh.pointer(),
+                    "%s cannot mesh: %s helices must wind %s."
+                            .formatted(
+                                    mesh.written(),
+                                    alike ? "the" : "two external",
+                                    alike ? "the same way" : "opposite ways"),
+                    "%s and %s"
+                            .formatted(
+                                    first.hand().get().word(),
+                                    second.hand().get().word()),
+                    "Change the 'hand' of one of them.");
         }
     }
 

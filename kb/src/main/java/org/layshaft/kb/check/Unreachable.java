@@ -10,8 +10,10 @@ import java.util.Set;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.parts.BuiltLayout;
+import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedDifferential;
 import org.layshaft.kb.typed.TypedGear;
+import org.layshaft.kb.typed.TypedInnerClutch;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
 import org.layshaft.kb.typed.TypedShaft;
@@ -33,9 +35,9 @@ final class Unreachable implements LayoutCheck {
                 .filter(gear -> turnsAlone(gear, layout) && !reached.contains(gear.id()))
                 .filter(gear -> layout.meshes().stream().anyMatch(mesh -> mesh.joins(gear.id())))
                 .forEach(gear -> tell("gear", gear.id(), gear.pointer(), report));
-        layout.differential()
+        layout.differentials().stream()
                 .filter(differential -> !reached.contains(differential.id()))
-                .ifPresent(differential -> tell("differential", differential.id(), differential.pointer(), report));
+                .forEach(differential -> tell("differential", differential.id(), differential.pointer(), report));
     }
 
     private static void tell(String kind, String id, String pointer, Report report) {
@@ -67,10 +69,37 @@ final class Unreachable implements LayoutCheck {
         }
         Coupling.all(layout)
                 .forEach(coupling -> tie(
-                        body(coupling.gear(), layout),
+                        coupled(coupling.to(), layout),
                         layout.shaftOf(coupling.member().id()).map(TypedShaft::id),
                         ties));
+        layout.shafts()
+                .forEach(shaft -> tie(Optional.of(shaft.id()), shaft.carriedBy().map(Reference::id), ties));
+        layout.differentials().forEach(differential -> tie(differential, ties));
+        layout.members().stream()
+                .filter(TypedInnerClutch.class::isInstance)
+                .map(TypedInnerClutch.class::cast)
+                .forEach(clutch -> tie(
+                        layout.shaftOf(clutch.id()).map(TypedShaft::id),
+                        Optional.of(clutch.drives().id()),
+                        ties));
         return ties;
+    }
+
+    private static void tie(TypedDifferential differential, Map<String, Set<String>> ties) {
+        Optional<String> own = Optional.of(differential.id());
+        tie(own, differential.on().map(Reference::id), ties);
+        differential.sideIds().forEach(side -> tie(own, Optional.of(side), ties));
+    }
+
+    /** What a sleeve ties: a gear's body, the shaft of a dog ring if it turns, or a differential. */
+    private static Optional<String> coupled(String id, TypedLayout layout) {
+        if (layout.gear(id).isPresent()) {
+            return body(id, layout);
+        }
+        return layout.shaftOf(id)
+                .filter(shaft -> !shaft.held())
+                .map(TypedShaft::id)
+                .or(() -> layout.differential(id).map(TypedDifferential::id));
     }
 
     private static void tie(Optional<String> one, Optional<String> other, Map<String, Set<String>> ties) {
@@ -88,7 +117,13 @@ final class Unreachable implements LayoutCheck {
             }
             return layout.shaftOf(gear.id())
                     .map(TypedShaft::id)
-                    .or(() -> layout.differential().map(TypedDifferential::id));
+                    .or(() -> layout.differentials().stream()
+                            .filter(differential -> differential
+                                    .ringGear()
+                                    .filter(ring -> ring.id().equals(id))
+                                    .isPresent())
+                            .map(TypedDifferential::id)
+                            .findFirst());
         });
     }
 

@@ -7,13 +7,13 @@ import java.util.Optional;
 public sealed interface Engagement {
 
     /**
-     * A sleeve ties a gear to its hub through the gear's clutching teeth.
+     * A sleeve ties its hub to what it slides over the clutching teeth of.
      *
-     * @param gear id of the gear
+     * @param to id of the gear, dog ring or differential
      * @param clutchingTeeth id of the teeth that the sleeve slides over
      * @param ring id of the blocking ring; empty for a plain dog clutch
      */
-    record Couples(String gear, String clutchingTeeth, Optional<String> ring) implements Engagement {}
+    record Couples(String to, String clutchingTeeth, Optional<String> ring) implements Engagement {}
 
     /** A sliding gear, or the rim of a sleeve, comes into mesh. */
     record Meshes(List<Mesh> meshes) implements Engagement {
@@ -21,4 +21,11 @@ public sealed interface Engagement {
             meshes = List.copyOf(meshes);
         }
     }
+
+    /**
+     * A clutch inside the box is closed.
+     *
+     * @param shaft id of the shaft that it then drives
+     */
+    record Closes(String shaft) implements Engagement {}
 }

@@ -8,5 +8,7 @@ public enum InterlockKind {
     PLATE,
     /** One collar around a single selector shaft. */
     COLLAR,
+    /** The grooves of a drum: each of its places moves the rails that it moves, and no other. */
+    DRUM,
     NONE
 }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param form what it is
  * @param rails the two rails that a plunger lies between, the one rail that a pin passes through, or all the rails of a
- *     plate or collar
+ *     plate, collar or drum
  */
 public record InterlockPiece(Named named, Form form, List<String> rails) implements Part {
     /** The forms that a piece takes. */
@@ -15,7 +15,8 @@ public record InterlockPiece(Named named, Form form, List<String> rails) impleme
         PLUNGER,
         PIN,
         PLATE,
-        COLLAR
+        COLLAR,
+        DRUM
     }
 
     public InterlockPiece {

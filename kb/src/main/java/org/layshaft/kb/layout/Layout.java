@@ -15,9 +15,11 @@ import java.util.stream.Stream;
  * @param name what it is called: {@code Curlew}
  * @param summary one line about it
  * @param input id of the shaft that the clutch drives
- * @param output id of the shaft, or of the differential, that the drive leaves by
+ * @param outputs ids of the shafts and half-shafts that the drive leaves by toward the road
+ * @param takeOffs ids of the shafts that it leaves by elsewhere, for a power take-off
  * @param meshes the meshes that are always made; those of sliding gears are in {@link #members}
  * @param members what the forks move
+ * @param levers what selects, the gear lever first
  * @param printedRatios ratios from service data by gear name, as printed, to be checked against what is derived
  * @param parts every part by id, those named above included, in the order of the file
  */
@@ -26,13 +28,18 @@ public record Layout(
         String name,
         String summary,
         String input,
-        String output,
+        List<String> outputs,
+        List<String> takeOffs,
         List<Mesh> meshes,
         List<ShiftMember> members,
         Gate gate,
+        List<Lever> levers,
         Map<String, BigDecimal> printedRatios,
         Map<String, Part> parts) {
     public Layout {
+        outputs = List.copyOf(outputs);
+        takeOffs = List.copyOf(takeOffs);
+        levers = List.copyOf(levers);
         meshes = List.copyOf(meshes);
         members = List.copyOf(members);
         printedRatios = Collections.unmodifiableMap(new LinkedHashMap<>(printedRatios));
@@ -71,15 +78,16 @@ public record Layout(
                         () -> new IllegalArgumentException("%s has no fork that moves '%s'".formatted(name, part)));
     }
 
-    public Fork forkOf(String member) {
-        return all(Fork.class)
-                .filter(fork -> fork.member().equals(member))
-                .findFirst()
-                .orElseThrow();
+    /** The fork that moves this; empty for a clutch. */
+    public Optional<Fork> forkOf(String member) {
+        return all(Fork.class).filter(fork -> fork.member().equals(member)).findFirst();
     }
 
-    public Optional<Differential> differential() {
-        return find(Differential.class, output);
+    /** The differentials whose half-shafts the drive leaves by, in the order of the layout. */
+    public List<Differential> finalDrives() {
+        return all(Differential.class)
+                .filter(differential -> differential.sides().stream().anyMatch(outputs::contains))
+                .toList();
     }
 
     /** Every mesh there can be, made always or only while a gear is slid. */

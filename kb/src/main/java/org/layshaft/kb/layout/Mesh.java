@@ -1,7 +1,17 @@
 package org.layshaft.kb.layout;
 
-/** Two external gears in mesh, by id. The order is that of the layout file and says nothing about which drives. */
-public record Mesh(String first, String second) {
+/**
+ * Two gears in mesh, by id. The order is that of the layout file and says nothing about which drives.
+ *
+ * @param kind which way they turn each other
+ */
+public record Mesh(String first, String second, MeshKind kind) {
+
+    /** Two external gears. */
+    public Mesh(String first, String second) {
+        this(first, second, MeshKind.EXTERNAL);
+    }
+
     public String id() {
         return first + "/" + second;
     }

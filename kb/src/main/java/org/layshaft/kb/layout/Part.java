@@ -10,6 +10,7 @@ public sealed interface Part
                 Hub,
                 BlockingRing,
                 ClutchingTeeth,
+                DogRing,
                 Fork,
                 Rail,
                 Detent,

@@ -10,6 +10,7 @@ public enum PartKind {
     HUB,
     BLOCKING_RING,
     CLUTCHING_TEETH,
+    DOG_RING,
     FORK,
     RAIL,
     DETENT,

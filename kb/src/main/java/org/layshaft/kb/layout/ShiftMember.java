@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a fork moves: a sleeve or a sliding gear.
+ * What is put in and out of engagement: a sleeve or a sliding gear by its fork, or a clutch inside the box.
  *
- * @param part id of the sleeve or of the sliding gear
+ * @param part id of the sleeve, sliding gear or clutch
  * @param sides what it engages on each side; a side that engages nothing is absent
  */
 public record ShiftMember(String part, Map<Side, Engagement> sides) {

@@ -1,29 +1,36 @@
 package org.layshaft.kb.parts;
 
-import java.util.List;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedDifferential;
+import org.layshaft.kb.typed.TypedGear;
+import org.layshaft.kb.typed.TypedLayout;
 
 /** A differential, its ring gear and its half-shafts. */
 final class DifferentialParts {
     private DifferentialParts() {}
 
-    static void add(TypedDifferential differential, PartLedger ledger) {
-        List<String> halfShafts =
-                differential.halfShafts().stream().map(DifferentialParts::id).toList();
+    static void add(TypedDifferential differential, TypedLayout layout, PartLedger ledger) {
         ledger.add(
                 new Differential(
                         ledger.named(differential.id(), DefaultNames.words(differential.id()), differential.naming()),
-                        differential.ringGear().id(),
-                        halfShafts),
+                        differential.ringGear().map(TypedGear::id),
+                        differential.on().map(Reference::id),
+                        differential.sideIds(),
+                        differential.limitedSlip()),
                 differential.pointer());
-        ShaftParts.addGear(differential.ringGear(), differential.id(), ledger);
-        for (Reference side : differential.halfShafts()) {
+        differential.ringGear().ifPresent(ring -> ShaftParts.addGear(ring, differential.id(), layout, ledger));
+        if (differential.sides() instanceof TypedDifferential.Sides.HalfShafts halfShafts) {
+            add(halfShafts, differential.id(), ledger);
+        }
+    }
+
+    private static void add(TypedDifferential.Sides.HalfShafts halfShafts, String differential, PartLedger ledger) {
+        for (Reference side : halfShafts.references()) {
             String words = DefaultNames.words(side.id());
             ledger.add(
-                    new HalfShaft(ledger.named(id(side), words + " half-shaft"), differential.id(), words + " wheel"),
+                    new HalfShaft(ledger.named(id(side), words + " half-shaft"), differential, words + " wheel"),
                     side.pointer());
         }
     }

@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.layshaft.kb.layout.BlockingRing;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Engagement;
-import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.ShiftMember;
 import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.typed.EffectiveSides;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMember;
+import org.layshaft.kb.typed.TypedMesh;
 import org.layshaft.kb.typed.TypedSide;
 import org.layshaft.kb.typed.TypedSleeve;
 
@@ -23,13 +23,15 @@ final class EngagementParts {
         Map<Side, Engagement> sides = new EnumMap<>(Side.class);
         EffectiveSides.of(member, layout).forEach((side, typed) -> {
             if (typed instanceof TypedSide.Couples couples) {
-                sides.put(side, couple(member, side, couples.gear().id(), ledger));
+                sides.put(side, couple(member, side, couples.to().id(), ledger));
             } else if (typed instanceof TypedSide.Meshes meshes) {
                 sides.put(
                         side,
-                        new Engagement.Meshes(meshes.gears().stream()
-                                .map(gear -> new Mesh(member.meshingGear(), gear.id()))
+                        new Engagement.Meshes(layout.meshes(member, meshes).stream()
+                                .map(TypedMesh::mesh)
                                 .toList()));
+            } else if (typed instanceof TypedSide.Closes closes) {
+                sides.put(side, new Engagement.Closes(closes.shaft().id()));
             }
         });
         return new ShiftMember(member.id(), sides);

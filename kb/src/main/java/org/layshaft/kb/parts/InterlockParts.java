@@ -5,39 +5,60 @@ import java.util.List;
 import org.layshaft.kb.layout.Interlock;
 import org.layshaft.kb.layout.InterlockPiece;
 import org.layshaft.kb.layout.InterlockPiece.Form;
+import org.layshaft.kb.layout.Named;
 import org.layshaft.kb.typed.TypedRail;
 import org.layshaft.kb.typed.TypedSelector;
 
 /** The interlock as a whole, and its pieces. */
 final class InterlockParts {
-    private static final String ID = "interlock";
+    private static final String INTERLOCK = "interlock";
 
-    private InterlockParts() {}
+    private final TypedSelector selector;
+    private final String prefix;
+    private final PartLedger ledger;
 
-    static void add(TypedSelector selector, PartLedger ledger) {
+    /**
+     * @param prefix goes before the ids and names where it is not the gear lever that works these rails: {@code range-}
+     */
+    private InterlockParts(TypedSelector selector, String prefix, PartLedger ledger) {
+        this.selector = selector;
+        this.prefix = prefix;
+        this.ledger = ledger;
+    }
+
+    static void add(TypedSelector selector, String prefix, PartLedger ledger) {
+        new InterlockParts(selector, prefix, ledger).add();
+    }
+
+    private void add() {
         List<String> rails =
                 selector.rails().stream().map(TypedRail::id).distinct().toList();
-        List<InterlockPiece> pieces = pieces(selector, rails, ledger);
+        List<InterlockPiece> pieces = pieces(rails);
         List<String> ids = pieces.stream().map(InterlockPiece::id).toList();
-        ledger.add(new Interlock(ledger.named(ID, ID), selector.interlock(), rails, ids), selector.pointer());
+        ledger.add(new Interlock(named(INTERLOCK, INTERLOCK), selector.interlock(), rails, ids), selector.pointer());
         pieces.forEach(piece -> ledger.add(piece, selector.pointer()));
     }
 
-    private static List<InterlockPiece> pieces(TypedSelector selector, List<String> rails, PartLedger ledger) {
+    private Named named(String id, String name) {
+        return ledger.named(prefix + id, prefix.replace('-', ' ') + name);
+    }
+
+    private List<InterlockPiece> pieces(List<String> rails) {
         return switch (selector.interlock()) {
-            case PINS -> pins(selector, ledger);
-            case PLATE -> List.of(whole(Form.PLATE, "interlock plate", rails, ledger));
-            case COLLAR -> List.of(whole(Form.COLLAR, "interlock collar", rails, ledger));
+            case PINS -> pins();
+            case PLATE -> List.of(whole(Form.PLATE, "interlock plate", rails));
+            case COLLAR -> List.of(whole(Form.COLLAR, "interlock collar", rails));
+            case DRUM -> List.of(whole(Form.DRUM, "shift drum", rails));
             case NONE -> List.of();
         };
     }
 
-    private static InterlockPiece whole(Form form, String name, List<String> rails, PartLedger ledger) {
-        return new InterlockPiece(ledger.named(name.replace(' ', '-'), name), form, rails);
+    private InterlockPiece whole(Form form, String name, List<String> rails) {
+        return new InterlockPiece(named(name.replace(' ', '-'), name), form, rails);
     }
 
     /** A plunger between each two neighbouring rails, a pin through each rail that has one on either side. */
-    private static List<InterlockPiece> pins(TypedSelector selector, PartLedger ledger) {
+    private List<InterlockPiece> pins() {
         List<TypedRail> rails = selector.rails();
         List<InterlockPiece> pieces = new ArrayList<>();
         for (int gap = 1; gap < rails.size(); gap++) {
@@ -45,13 +66,13 @@ final class InterlockParts {
             TypedRail other = rails.get(gap);
             String id = numbered("interlock-plunger", gap, rails.size() - 1);
             String name = "interlock plunger between the %s and %s rails".formatted(words(one), words(other));
-            pieces.add(new InterlockPiece(ledger.named(id, name), Form.PLUNGER, List.of(one.id(), other.id())));
+            pieces.add(new InterlockPiece(named(id, name), Form.PLUNGER, List.of(one.id(), other.id())));
         }
         for (int middle = 1; middle < rails.size() - 1; middle++) {
             TypedRail rail = rails.get(middle);
             String id = numbered("interlock-pin", middle, rails.size() - 2);
             String name = "interlock pin through the %s rail".formatted(words(rail));
-            pieces.add(new InterlockPiece(ledger.named(id, name), Form.PIN, List.of(rail.id())));
+            pieces.add(new InterlockPiece(named(id, name), Form.PIN, List.of(rail.id())));
         }
         return pieces;
     }

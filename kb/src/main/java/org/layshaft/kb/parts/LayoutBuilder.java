@@ -1,14 +1,15 @@
 package org.layshaft.kb.parts;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Gate;
 import org.layshaft.kb.layout.Layout;
-import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.ShiftMember;
+import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedClutch;
-import org.layshaft.kb.typed.TypedDifferential;
 import org.layshaft.kb.typed.TypedLayout;
+import org.layshaft.kb.typed.TypedMesh;
 
 /** Builds a layout with all its parts. It builds broken ones too, so that they can be checked whole. */
 public final class LayoutBuilder {
@@ -16,16 +17,17 @@ public final class LayoutBuilder {
 
     public static BuiltLayout build(TypedLayout typed) {
         PartLedger ledger = new PartLedger(typed.names());
-        typed.shafts().forEach(shaft -> ShaftParts.add(shaft, ledger));
+        typed.shafts().forEach(shaft -> ShaftParts.add(shaft, typed, ledger));
         List<ShiftMember> members = typed.members().stream()
                 .map(member -> EngagementParts.add(member, typed, ledger))
                 .toList();
-        typed.differential().ifPresent(differential -> DifferentialParts.add(differential, ledger));
+        typed.differentials().forEach(differential -> DifferentialParts.add(differential, typed, ledger));
         SelectorParts.add(typed, ledger);
         typed.clutch()
                 .ifPresent(clutch -> ledger.add(
                         new Clutch(
                                 ledger.named(TypedClutch.ID, TypedClutch.ID, clutch.naming()),
+                                Optional.empty(),
                                 clutch.drives().id()),
                         clutch.pointer()));
         return new BuiltLayout(layout(typed, members, ledger), ledger.parts());
@@ -37,21 +39,26 @@ public final class LayoutBuilder {
                 typed.name(),
                 typed.summary(),
                 typed.input().id(),
-                typed.differential()
-                        .map(TypedDifferential::id)
-                        .orElse(typed.output().id()),
-                alwaysMade(typed),
+                outputs(typed),
+                typed.takeOffs().stream().map(Reference::id).toList(),
+                typed.meshesAlwaysMade().stream().map(TypedMesh::mesh).toList(),
                 members,
                 new Gate(typed.selector().gate().stream()
                         .map(rail -> rail.id() + "-rail")
                         .toList()),
+                Levers.of(typed),
                 typed.printed(),
                 ledger.byId());
     }
 
-    private static List<Mesh> alwaysMade(TypedLayout typed) {
-        return typed.gears()
-                .flatMap(gear -> gear.meshes().stream().map(other -> new Mesh(gear.id(), other.id())))
+    /** A half-shaft may be named by where it goes: {@code left}. */
+    private static List<String> outputs(TypedLayout typed) {
+        List<String> halfShafts = typed.differentials().stream()
+                .flatMap(differential -> differential.sideIds().stream())
+                .toList();
+        return typed.effectiveOutputs().stream()
+                .map(output ->
+                        halfShafts.contains(output.id() + "-half-shaft") ? output.id() + "-half-shaft" : output.id())
                 .toList();
     }
 }

@@ -8,15 +8,26 @@ import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedLayout;
+import org.layshaft.kb.typed.TypedLever;
 import org.layshaft.kb.typed.TypedMember;
 import org.layshaft.kb.typed.TypedRail;
+import org.layshaft.kb.typed.TypedSelector;
 
 /** The rails with their detents, the forks on them, and the interlock between them. */
 final class SelectorParts {
     private SelectorParts() {}
 
     static void add(TypedLayout layout, PartLedger ledger) {
-        for (TypedRail rail : layout.selector().rails()) {
+        add(layout.selector(), "", layout, ledger);
+        for (TypedLever lever : layout.levers()) {
+            if (!lever.selector().rails().isEmpty()) {
+                add(lever.selector(), lever.id() + "-", layout, ledger);
+            }
+        }
+    }
+
+    private static void add(TypedSelector selector, String prefix, TypedLayout layout, PartLedger ledger) {
+        for (TypedRail rail : selector.rails()) {
             List<TypedMember> moved = moved(rail, layout);
             String words = DefaultNames.words(rail.base());
             ledger.add(
@@ -30,7 +41,7 @@ final class SelectorParts {
                 ledger.add(new Fork(ledger.named(fork(member), name), member.id(), rail.id()), rail.pointer());
             }
         }
-        InterlockParts.add(layout.selector(), ledger);
+        InterlockParts.add(selector, prefix, ledger);
     }
 
     private static List<TypedMember> moved(TypedRail rail, TypedLayout layout) {

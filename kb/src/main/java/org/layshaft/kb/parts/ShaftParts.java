@@ -1,7 +1,10 @@
 package org.layshaft.kb.parts;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.layout.Bearing;
+import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Seat;
@@ -9,8 +12,11 @@ import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Sleeve;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedBearing;
+import org.layshaft.kb.typed.TypedDogs;
 import org.layshaft.kb.typed.TypedGear;
+import org.layshaft.kb.typed.TypedInnerClutch;
 import org.layshaft.kb.typed.TypedItem;
+import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedShaft;
 import org.layshaft.kb.typed.TypedSleeve;
 
@@ -18,20 +24,24 @@ import org.layshaft.kb.typed.TypedSleeve;
 final class ShaftParts {
     private ShaftParts() {}
 
-    static void add(TypedShaft shaft, PartLedger ledger) {
+    static void add(TypedShaft shaft, TypedLayout layout, PartLedger ledger) {
         List<String> along = shaft.along().stream().map(TypedItem::id).toList();
         ledger.add(
                 new Shaft(
-                        ledger.named(shaft.id(), DefaultNames.shaft(shaft.id()), shaft.naming()), shaft.held(), along),
+                        ledger.named(shaft.id(), DefaultNames.shaft(shaft.id()), shaft.naming()),
+                        shaft.held(),
+                        shaft.carriedBy().map(Reference::id),
+                        shaft.count(),
+                        along),
                 shaft.pointer());
-        shaft.along().forEach(item -> addItem(item, shaft.id(), ledger));
+        shaft.along().forEach(item -> addItem(item, shaft.id(), layout, ledger));
     }
 
-    private static void addItem(TypedItem item, String shaft, PartLedger ledger) {
+    private static void addItem(TypedItem item, String shaft, TypedLayout layout, PartLedger ledger) {
         if (item instanceof TypedGear gear) {
-            addGear(gear, shaft, ledger);
+            addGear(gear, shaft, layout, ledger);
         } else if (item instanceof TypedSleeve sleeve) {
-            addSleeve(sleeve, shaft, ledger);
+            addSleeve(sleeve, shaft, layout, ledger);
         } else if (item instanceof TypedBearing bearing) {
             ledger.add(
                     new Bearing(
@@ -39,18 +49,33 @@ final class ShaftParts {
                             shaft,
                             bearing.in().map(Reference::id).orElse(Bearing.CASE)),
                     bearing.pointer());
+        } else if (item instanceof TypedDogs dogs) {
+            ledger.add(
+                    new DogRing(ledger.named(dogs.id(), DefaultNames.words(dogs.id()), dogs.naming()), shaft),
+                    dogs.pointer());
+        } else if (item instanceof TypedInnerClutch clutch) {
+            String name = DefaultNames.words(clutch.base()) + " clutch";
+            ledger.add(
+                    new Clutch(
+                            ledger.named(clutch.id(), name, clutch.naming()),
+                            Optional.of(shaft),
+                            clutch.drives().id()),
+                    clutch.pointer());
         }
     }
 
-    static void addGear(TypedGear gear, String carrier, PartLedger ledger) {
+    static void addGear(TypedGear gear, String carrier, TypedLayout layout, PartLedger ledger) {
         ledger.add(
                 new Gear(
                         ledger.named(gear.id(), DefaultNames.gear(gear.id()), gear.naming()),
                         carrier,
                         gear.seat(),
+                        layout.formOf(gear),
                         gear.teeth().orElse(0),
                         gear.moduleMm(),
-                        gear.helixDeg()),
+                        gear.helixDeg(),
+                        gear.hand(),
+                        gear.pressureAngleDeg()),
                 gear.pointer());
         if (gear.seat() == Seat.FREE) {
             String name = DefaultNames.words(gear.id()) + " needle bearing";
@@ -58,7 +83,7 @@ final class ShaftParts {
         }
     }
 
-    private static void addSleeve(TypedSleeve sleeve, String shaft, PartLedger ledger) {
+    private static void addSleeve(TypedSleeve sleeve, String shaft, TypedLayout layout, PartLedger ledger) {
         String words = DefaultNames.words(sleeve.base());
         ledger.add(
                 new Sleeve(
@@ -68,6 +93,6 @@ final class ShaftParts {
                         sleeve.rim().map(TypedGear::id)),
                 sleeve.pointer());
         ledger.add(new Hub(ledger.named(sleeve.hub(), words + " hub"), sleeve.id(), shaft), sleeve.pointer());
-        sleeve.rim().ifPresent(rim -> addGear(rim, sleeve.id(), ledger));
+        sleeve.rim().ifPresent(rim -> addGear(rim, sleeve.id(), layout, ledger));
     }
 }

@@ -8,12 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Pointers;
-import org.layshaft.kb.layout.Seat;
 
 /** Reads a layout file into what was typed. What has the wrong type is left out: the schema has said so. */
 public final class LayoutReading {
     private static final String INPUT = "input";
-    private static final String OUTPUT = "output";
 
     private LayoutReading() {}
 
@@ -21,16 +19,20 @@ public final class LayoutReading {
         GearReading gears = GearReading.withDefaultsOf(file);
         List<TypedShaft> shafts = new ArrayList<>();
         file.get("shafts").entries().forEach((id, shaft) -> shafts.add(ShaftReading.of(id, shaft, gears)));
-        Reference input = reference(file, INPUT);
+        List<TypedMember> members = MembersOnShafts.of(shafts);
+        List<TypedLever> levers = LeverReading.of(file.get("selector"), members);
+        Reference input = input(file);
         return new TypedLayout(
                 new Reference(file.get("id").text().orElse(""), file.get("id").pointer()),
                 file.get("name").text().or(() -> file.get("id").text()).orElse(""),
                 file.get("summary").text().orElse(""),
                 input,
-                reference(file, OUTPUT),
+                GearReading.references(file.get("output")),
+                GearReading.references(file.get("take_off")),
                 shafts,
-                Optional.of(file.get("differential")).filter(Item::isObject).map(item -> differential(item, gears)),
-                SelectorReading.of(file.get("selector"), MembersOnShafts.of(shafts)),
+                DifferentialReading.of(file, gears),
+                SelectorReading.of(file.get("selector"), LeverReading.forTheGearLever(members, levers)),
+                levers,
                 clutch(file.get("clutch"), input),
                 printed(file.get("printed")),
                 names(file.get("names")));
@@ -40,18 +42,8 @@ public final class LayoutReading {
         return new Naming(item.get("name").text(), item.get("also").texts());
     }
 
-    private static Reference reference(Item file, String key) {
-        return new Reference(file.get(key).text().orElse(key), Pointers.child("", key));
-    }
-
-    private static TypedDifferential differential(Item item, GearReading gears) {
-        Item ring = item.get("ring_gear");
-        TypedGear ringGear = gears.gear(ring, ring.get("id").text().orElse("ring-gear"), Seat.FIXED);
-        List<Reference> sides = item.get("half_shafts").isPresent()
-                ? GearReading.references(item.get("half_shafts"))
-                : List.of(new Reference("left", item.pointer()), new Reference("right", item.pointer()));
-        String id = item.get("id").text().orElse("differential");
-        return new TypedDifferential(item.pointer(), id, naming(item), ringGear, sides);
+    private static Reference input(Item file) {
+        return new Reference(file.get(INPUT).text().orElse(INPUT), Pointers.child("", INPUT));
     }
 
     private static Optional<TypedClutch> clutch(Item item, Reference input) {

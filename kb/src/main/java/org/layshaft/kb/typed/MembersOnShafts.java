@@ -3,7 +3,7 @@ package org.layshaft.kb.typed;
 import java.util.List;
 import org.layshaft.kb.layout.Seat;
 
-/** Picks out what forks move. */
+/** Picks out what is put in and out of engagement. */
 final class MembersOnShafts {
     private MembersOnShafts() {}
 
@@ -16,6 +16,8 @@ final class MembersOnShafts {
     }
 
     private static boolean isMoved(TypedItem item) {
-        return item instanceof TypedSleeve || item instanceof TypedGear gear && gear.seat() == Seat.SLIDING;
+        return item instanceof TypedSleeve
+                || item instanceof TypedInnerClutch
+                || item instanceof TypedGear gear && gear.seat() == Seat.SLIDING;
     }
 }

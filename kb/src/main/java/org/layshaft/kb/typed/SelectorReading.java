@@ -1,31 +1,58 @@
 package org.layshaft.kb.typed;
 
-import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.layout.InterlockKind;
+import org.layshaft.kb.layout.Side;
 
 /** Reads rails, gate and interlock; by default there is a rail for each sleeve and sliding gear. */
 final class SelectorReading {
     private SelectorReading() {}
 
+    /**
+     * @param members what the lever moves where no rails are typed
+     */
     static TypedSelector of(Item item, List<TypedMember> members) {
         List<TypedRail> rails = item.get("rails").isPresent()
-                ? item.get("rails").items().stream()
-                        .flatMap(rail -> rail(rail).stream())
-                        .toList()
-                : members.stream().map(SelectorReading::defaultRail).toList();
+                ? rails(item)
+                : members.stream()
+                        .filter(member -> !(member instanceof TypedInnerClutch))
+                        .map(SelectorReading::defaultRail)
+                        .toList();
         List<Reference> gate = item.get("gate").isPresent()
                 ? GearReading.references(item.get("gate"))
                 : rails.stream()
                         .map(rail -> new Reference(rail.base(), rail.pointer()))
                         .toList();
-        InterlockKind unlessTyped = rails.size() > 1 ? InterlockKind.PINS : InterlockKind.NONE;
-        InterlockKind interlock =
-                item.get("interlock").text().flatMap(SelectorReading::interlock).orElse(unlessTyped);
-        return new TypedSelector(item.pointer(), rails, gate, interlock);
+        List<TypedPlace> drum =
+                item.get("drum").items().stream().map(SelectorReading::place).toList();
+        InterlockKind unlessTyped =
+                rails.size() < 2 ? InterlockKind.NONE : drum.isEmpty() ? InterlockKind.PINS : InterlockKind.DRUM;
+        InterlockKind interlock = item.get("interlock")
+                .text()
+                .flatMap(word -> GearReading.named(InterlockKind.values(), word))
+                .orElse(unlessTyped);
+        boolean neutral = item.get("neutral").truth().orElse(true);
+        return new TypedSelector(item.pointer(), rails, gate, interlock, neutral, drum);
+    }
+
+    static List<TypedRail> rails(Item item) {
+        return item.get("rails").items().stream()
+                .flatMap(rail -> rail(rail).stream())
+                .toList();
+    }
+
+    private static TypedPlace place(Item item) {
+        Map<Reference, Side> pushes = new LinkedHashMap<>();
+        item.entries()
+                .forEach((rail, side) -> side.text()
+                        .flatMap(word -> GearReading.named(Side.values(), word))
+                        .ifPresent(to -> pushes.put(new Reference(rail, side.pointer()), to)));
+        return new TypedPlace(item.pointer(), pushes);
     }
 
     private static Optional<TypedRail> rail(Item item) {
@@ -34,22 +61,29 @@ final class SelectorReading {
                 List<Reference> moves = item.get("moves").isPresent()
                         ? GearReading.references(item.get("moves"))
                         : List.of(new Reference(base, item.pointer()));
-                return new TypedRail(item.pointer(), base, LayoutReading.naming(item), moves);
+                return new TypedRail(item.pointer(), base, LayoutReading.naming(item), called(item), moves);
             });
         }
         return item.text()
-                .map(base ->
-                        new TypedRail(item.pointer(), base, Naming.NONE, List.of(new Reference(base, item.pointer()))));
+                .map(base -> new TypedRail(
+                        item.pointer(), base, Naming.NONE, Map.of(), List.of(new Reference(base, item.pointer()))));
     }
 
     private static TypedRail defaultRail(TypedMember member) {
         return new TypedRail(
-                member.pointer(), member.base(), Naming.NONE, List.of(new Reference(member.base(), member.pointer())));
+                member.pointer(),
+                member.base(),
+                Naming.NONE,
+                Map.of(),
+                List.of(new Reference(member.base(), member.pointer())));
     }
 
-    private static Optional<InterlockKind> interlock(String word) {
-        return Arrays.stream(InterlockKind.values())
-                .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(word))
-                .findFirst();
+    /** What the places of a rail are called. */
+    private static Map<Side, String> called(Item rail) {
+        Map<Side, String> called = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            rail.get(side.word()).text().ifPresent(name -> called.put(side, name));
+        }
+        return called;
     }
 }

@@ -19,7 +19,15 @@ final class ShaftReading {
         List<TypedItem> along = shaft.get("along").items().stream()
                 .flatMap(item -> item(item, held, gears).stream())
                 .toList();
-        return new TypedShaft(shaft.pointer(), id, LayoutReading.naming(shaft), held, along);
+        Item carriedBy = shaft.get("carried_by");
+        return new TypedShaft(
+                shaft.pointer(),
+                id,
+                LayoutReading.naming(shaft),
+                held,
+                carriedBy.text().map(carrier -> new Reference(carrier, carriedBy.pointer())),
+                shaft.get("count").whole().orElse(1),
+                along);
     }
 
     private static Optional<TypedItem> item(Item item, boolean held, GearReading gears) {
@@ -36,7 +44,24 @@ final class ShaftReading {
         if (sleeve.isPresent()) {
             return Optional.of(sleeve(item, sleeve.get(), gears));
         }
+        Optional<String> dogs = item.get("dogs").text();
+        if (dogs.isPresent()) {
+            return Optional.of(new TypedDogs(item.pointer(), dogs.get(), LayoutReading.naming(item)));
+        }
+        Optional<String> clutch = item.get("clutch").text();
+        if (clutch.isPresent()) {
+            return Optional.of(clutch(item, clutch.get()));
+        }
         return item.get("bearing").text().map(id -> bearing(item, id));
+    }
+
+    private static TypedInnerClutch clutch(Item item, String base) {
+        Item drives = item.get("drives");
+        return new TypedInnerClutch(
+                item.pointer(),
+                base,
+                LayoutReading.naming(item),
+                new Reference(drives.text().orElse(""), drives.pointer()));
     }
 
     private static TypedSleeve sleeve(Item item, String base, GearReading gears) {

@@ -1,15 +1,41 @@
 package org.layshaft.kb.typed;
 
 import java.util.List;
+import java.util.Optional;
+import org.layshaft.kb.layout.LimitedSlip;
 
 /**
  * A differential as typed.
  *
- * @param halfShafts the sides they go to: {@code left}
+ * @param ringGear the gear on its case; empty where a shaft drives the case
+ * @param on the shaft that its case is fixed on
+ * @param sides what its side gears turn
+ * @param limitedSlip what resists a difference of speed
  */
 public record TypedDifferential(
-        String pointer, String id, Naming naming, TypedGear ringGear, List<Reference> halfShafts) {
-    public TypedDifferential {
-        halfShafts = List.copyOf(halfShafts);
+        String pointer,
+        String id,
+        Naming naming,
+        Optional<TypedGear> ringGear,
+        Optional<Reference> on,
+        Sides sides,
+        Optional<LimitedSlip> limitedSlip) {
+
+    /** The two things that the side gears turn. */
+    public sealed interface Sides {
+        List<Reference> references();
+
+        /** Half-shafts with wheels, by where they go: {@code left}. */
+        record HalfShafts(List<Reference> references) implements Sides {}
+
+        /** Shafts typed elsewhere. */
+        record Shafts(List<Reference> references) implements Sides {}
+    }
+
+    /** Ids of the half-shafts or shafts that its side gears turn. */
+    public List<String> sideIds() {
+        return sides.references().stream()
+                .map(side -> sides instanceof Sides.HalfShafts ? side.id() + "-half-shaft" : side.id())
+                .toList();
     }
 }

@@ -1,7 +1,7 @@
 package org.layshaft.kb.typed;
 
 /** Something typed along a shaft. */
-public sealed interface TypedItem permits TypedGear, TypedSleeve, TypedBearing {
+public sealed interface TypedItem permits TypedGear, TypedSleeve, TypedBearing, TypedDogs, TypedInnerClutch {
     String pointer();
 
     /** The id of the part, for a sleeve with its suffix. */

@@ -2,17 +2,23 @@ package org.layshaft.kb.typed;
 
 import java.math.BigDecimal;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.layshaft.kb.layout.GearForm;
+import org.layshaft.kb.layout.MeshKind;
 
 /**
  * A whole layout as typed, defaults filled in where the format gives any.
  *
  * @param input the shaft that the clutch drives
- * @param output the shaft that the drive leaves by, where there is no differential
+ * @param outputs what the drive leaves by, as typed; empty where that goes without saying
+ * @param takeOffs the shafts that it leaves by for a power take-off
+ * @param selector what the gear lever works
+ * @param levers the other levers
  * @param names names for parts by id, typed apart from the part
  */
 public record TypedLayout(
@@ -20,15 +26,23 @@ public record TypedLayout(
         String name,
         String summary,
         Reference input,
-        Reference output,
+        List<Reference> outputs,
+        List<Reference> takeOffs,
         List<TypedShaft> shafts,
-        Optional<TypedDifferential> differential,
+        List<TypedDifferential> differentials,
         TypedSelector selector,
+        List<TypedLever> levers,
         Optional<TypedClutch> clutch,
         Map<String, BigDecimal> printed,
         Map<Reference, Naming> names) {
+    private static final String OUTPUT = "output";
+
     public TypedLayout {
+        outputs = List.copyOf(outputs);
+        takeOffs = List.copyOf(takeOffs);
         shafts = List.copyOf(shafts);
+        differentials = List.copyOf(differentials);
+        levers = List.copyOf(levers);
         printed = Collections.unmodifiableMap(new LinkedHashMap<>(printed));
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
     }
@@ -37,7 +51,57 @@ public record TypedLayout(
     public Stream<TypedGear> gears() {
         Stream<TypedGear> along =
                 shafts.stream().flatMap(shaft -> shaft.along().stream()).flatMap(TypedLayout::gearsOf);
-        return Stream.concat(along, differential.map(TypedDifferential::ringGear).stream());
+        return Stream.concat(along, differentials.stream().flatMap(differential -> differential.ringGear().stream()));
+    }
+
+    /** What the gear lever works first, then what the others do. */
+    public List<TypedSelector> selectors() {
+        return Stream.concat(Stream.of(selector), levers.stream().map(TypedLever::selector))
+                .toList();
+    }
+
+    /** The rails of every lever. */
+    public List<TypedRail> rails() {
+        return selectors().stream().flatMap(each -> each.rails().stream()).toList();
+    }
+
+    /** Ids of what the drive leaves by: as typed, else every half-shaft, else the shaft {@code output}. */
+    public List<Reference> effectiveOutputs() {
+        if (!outputs.isEmpty()) {
+            return outputs;
+        }
+        List<Reference> halfShafts = differentials.stream()
+                .filter(differential -> differential.sides() instanceof TypedDifferential.Sides.HalfShafts)
+                .flatMap(differential ->
+                        differential.sideIds().stream().map(id -> new Reference(id, differential.pointer())))
+                .toList();
+        return halfShafts.isEmpty() ? List.of(new Reference(OUTPUT, "/" + OUTPUT)) : halfShafts;
+    }
+
+    /** The differential of this id. */
+    public Optional<TypedDifferential> differential(String id) {
+        return differentials.stream().filter(each -> each.id().equals(id)).findFirst();
+    }
+
+    private Map<String, TypedGear> gearsById() {
+        Map<String, TypedGear> gears = new HashMap<>();
+        gears().forEach(gear -> gears.putIfAbsent(gear.id(), gear));
+        return gears;
+    }
+
+    /** Where a gear has its teeth: what meshes with a bevel gear is one, what a chain joins is a sprocket. */
+    public GearForm formOf(TypedGear gear) {
+        if (gear.internal()) {
+            return GearForm.INTERNAL;
+        }
+        List<MeshKind> kinds = meshes().stream()
+                .filter(mesh -> mesh.joins(gear.id()))
+                .map(TypedMesh::kind)
+                .toList();
+        if (gear.crown().isPresent() || kinds.stream().anyMatch(MeshKind::isBevel)) {
+            return GearForm.BEVEL;
+        }
+        return kinds.contains(MeshKind.CHAIN) ? GearForm.SPROCKET : GearForm.EXTERNAL;
     }
 
     public Optional<TypedGear> gear(String id) {
@@ -51,10 +115,12 @@ public record TypedLayout(
     /** How many items, meshes, rails and names were typed. */
     public int size() {
         int along = shafts.stream().mapToInt(shaft -> 1 + shaft.along().size()).sum();
-        int moves = selector.rails().stream()
-                .mapToInt(rail -> 1 + rail.moves().size())
-                .sum();
-        return along + meshes().size() + moves + selector.gate().size() + names.size();
+        int moves = rails().stream().mapToInt(rail -> 1 + rail.moves().size()).sum();
+        return along
+                + meshes().size()
+                + moves
+                + selectors().stream().mapToInt(each -> each.gate().size()).sum()
+                + names.size();
     }
 
     /** Sleeves and sliding gears, in the order of the file. */
@@ -64,19 +130,43 @@ public record TypedLayout(
 
     /** Every mesh typed anywhere, in the order of the file; one typed twice stands twice. */
     public List<TypedMesh> meshes() {
-        Stream<TypedMesh> always = gears().flatMap(gear -> meshes(gear.id(), gear.meshes()));
+        Map<String, TypedGear> gears = gearsById();
+        Stream<TypedMesh> always = always(gears);
         Stream<TypedMesh> slid = members().stream()
                 .flatMap(member -> member.sides().values().stream()
                         .filter(TypedSide.Meshes.class::isInstance)
-                        .flatMap(side -> meshes(member.meshingGear(), ((TypedSide.Meshes) side).gears())));
+                        .flatMap(side -> meshes(member.meshingGear(), ((TypedSide.Meshes) side).gears(), gears)));
         return Stream.concat(always, slid).toList();
     }
 
-    private static Stream<TypedMesh> meshes(String gear, List<Reference> others) {
-        return others.stream().map(other -> new TypedMesh(gear, other.id(), other.pointer()));
+    /** The meshes that a member comes into on a side. */
+    public List<TypedMesh> meshes(TypedMember member, TypedSide.Meshes side) {
+        return meshes(member.meshingGear(), side.gears(), gearsById()).toList();
     }
 
-    /** The shaft that an item stands on; the rim of a sleeve stands on the sleeve's. Empty for a ring gear. */
+    /** The meshes that are always made, in the order of the file. */
+    public List<TypedMesh> meshesAlwaysMade() {
+        return always(gearsById()).toList();
+    }
+
+    private Stream<TypedMesh> always(Map<String, TypedGear> gears) {
+        return gears().flatMap(gear -> Stream.concat(
+                meshes(gear.id(), gear.meshes(), gears),
+                gear.chained().stream()
+                        .map(other -> new TypedMesh(gear.id(), other.id(), MeshKind.CHAIN, other.pointer()))));
+    }
+
+    private static Stream<TypedMesh> meshes(String gear, List<Reference> others, Map<String, TypedGear> gears) {
+        Optional<TypedGear> one = Optional.ofNullable(gears.get(gear));
+        return others.stream()
+                .map(other -> new TypedMesh(
+                        gear,
+                        other.id(),
+                        MeshKinds.between(one, Optional.ofNullable(gears.get(other.id()))),
+                        other.pointer()));
+    }
+
+    /** The shaft that an item stands on; the rim of a sleeve stands on the sleeve's. Empty for the ring gear of a differential. */
     public Optional<TypedShaft> shaftOf(String item) {
         return shafts.stream()
                 .filter(shaft -> shaft.along().stream()

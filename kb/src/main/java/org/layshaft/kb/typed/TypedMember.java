@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.layshaft.kb.layout.Side;
 
-/** A sleeve or a sliding gear: what a fork moves. */
-public sealed interface TypedMember permits TypedGear, TypedSleeve {
+/** What is put in and out of engagement: a sleeve or a sliding gear by a fork, or a clutch inside the box. */
+public sealed interface TypedMember permits TypedGear, TypedSleeve, TypedInnerClutch {
     String pointer();
 
     /** The id of the part. */

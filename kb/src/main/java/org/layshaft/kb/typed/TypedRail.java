@@ -1,15 +1,19 @@
 package org.layshaft.kb.typed;
 
 import java.util.List;
+import java.util.Map;
+import org.layshaft.kb.layout.Side;
 
 /**
  * A rail as typed, or as it stands by default.
  *
  * @param base the base name: {@code 3-4}
+ * @param called what its places are called, where typed
  * @param moves base names of the sleeves and sliding gears that it moves
  */
-public record TypedRail(String pointer, String base, Naming naming, List<Reference> moves) {
+public record TypedRail(String pointer, String base, Naming naming, Map<Side, String> called, List<Reference> moves) {
     public TypedRail {
+        called = Map.copyOf(called);
         moves = List.copyOf(moves);
     }
 

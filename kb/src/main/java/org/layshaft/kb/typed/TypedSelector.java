@@ -4,13 +4,22 @@ import java.util.List;
 import org.layshaft.kb.layout.InterlockKind;
 
 /**
- * Rails, gate and interlock as typed, defaults filled in.
+ * What one lever works: rails, gate and interlock as typed, defaults filled in.
  *
+ * @param neutral whether the lever has a place in which it engages nothing
+ * @param drum the places of a drum, in order; empty where each rail is pushed by itself
  * @param gate base names of the rails in the order in which the lever passes them
  */
-public record TypedSelector(String pointer, List<TypedRail> rails, List<Reference> gate, InterlockKind interlock) {
+public record TypedSelector(
+        String pointer,
+        List<TypedRail> rails,
+        List<Reference> gate,
+        InterlockKind interlock,
+        boolean neutral,
+        List<TypedPlace> drum) {
     public TypedSelector {
         rails = List.copyOf(rails);
         gate = List.copyOf(gate);
+        drum = List.copyOf(drum);
     }
 }

@@ -6,11 +6,11 @@ import java.util.List;
 public sealed interface TypedSide {
     String pointer();
 
-    /** It ties this gear. */
-    record Couples(Reference gear) implements TypedSide {
+    /** It ties this gear, dog ring or differential. */
+    record Couples(Reference to) implements TypedSide {
         @Override
         public String pointer() {
-            return gear.pointer();
+            return to.pointer();
         }
     }
 
@@ -18,6 +18,14 @@ public sealed interface TypedSide {
     record Meshes(String pointer, List<Reference> gears) implements TypedSide {
         public Meshes {
             gears = List.copyOf(gears);
+        }
+    }
+
+    /** It drives this shaft. */
+    record Closes(Reference shaft) implements TypedSide {
+        @Override
+        public String pointer() {
+            return shaft.pointer();
         }
     }
 

@@ -78,7 +78,7 @@ class DefaultsTest {
     @Test
     void a_differential_has_ring_gear_and_two_half_shafts() {
         Layout layout = layout("", "\"differential\": { \"ring_gear\": { \"teeth\": 60 } }");
-        assertEquals("differential", layout.output());
+        assertEquals(List.of("left-half-shaft", "right-half-shaft"), layout.outputs());
         assertEquals("ring-gear left-half-shaft right-half-shaft", ids(layout, "ring-gear|half-shaft"));
     }
 

@@ -145,7 +145,7 @@ class SuppliedPartsTest {
     void the_drive_enters_by_the_input_and_leaves_by_the_differential() {
         assertEquals("first-motion", DUNLIN.input());
         assertEquals("first-motion", DUNLIN.the(Clutch.class, "clutch").drives());
-        assertEquals("differential", DUNLIN.output());
+        assertEquals(List.of("near-side-half-shaft", "off-side-half-shaft"), DUNLIN.outputs());
         assertEquals(
                 "near side wheel",
                 DUNLIN.the(HalfShaft.class, "near-side-half-shaft").wheel());

@@ -37,8 +37,7 @@ public final class Sides {
         return box.layout().members().stream()
                 .filter(member -> member.part().equals(member(box, part)))
                 .flatMap(member -> member.sides().entrySet().stream())
-                .filter(side ->
-                        side.getValue() instanceof Engagement.Couples couples && wheels.contains(couples.gear()))
+                .filter(side -> side.getValue() instanceof Engagement.Couples couples && wheels.contains(couples.to()))
                 .map(side -> side.getKey().word())
                 .findFirst();
     }

@@ -36,9 +36,9 @@ final class Backdrop {
                 });
         double inputY = plan.carrierY(plan.layout().input());
         arrow(svg, room, around.engineX(), inputY, "engine");
-        if (plan.layout().differential().isEmpty()) {
-            arrow(svg, room, around.outputX() + 34, plan.carrierY(plan.layout().output()), "output");
-        }
+        plan.layout().outputs().stream()
+                .filter(output -> plan.layout().find(Shaft.class, output).isPresent())
+                .forEach(output -> arrow(svg, room, around.outputX() + 34, plan.carrierY(output), "output"));
         svg.close();
     }
 

@@ -51,12 +51,11 @@ final class Columns {
     }
 
     private void placeDifferential(Differential differential) {
-        spacing.place(differential.ringGear());
         spacing.place(differential.id());
-        spacing.exactly(
-                differential.ringGear(),
-                differential.id(),
-                sizes.half(differential.ringGear()) + sizes.half(differential.id()));
+        differential.ringGear().ifPresent(ring -> {
+            spacing.place(ring);
+            spacing.exactly(ring, differential.id(), sizes.half(ring) + sizes.half(differential.id()));
+        });
     }
 
     private List<String> ordered(Shaft shaft) {
@@ -118,11 +117,11 @@ final class Columns {
     private void keepCouplings(ShiftMember member) {
         member.sides().forEach((side, engagement) -> {
             if (engagement instanceof Engagement.Couples couples) {
-                double distance = sizes.half(member.part()) + Sizes.COUPLING_GAP + sizes.half(couples.gear());
+                double distance = sizes.half(member.part()) + Sizes.COUPLING_GAP + sizes.half(couples.to());
                 if (side == Side.FRONT) {
-                    spacing.atLeast(couples.gear(), member.part(), distance);
+                    spacing.atLeast(couples.to(), member.part(), distance);
                 } else {
-                    spacing.atLeast(member.part(), couples.gear(), distance);
+                    spacing.atLeast(member.part(), couples.to(), distance);
                 }
             }
         });
@@ -155,7 +154,7 @@ final class Columns {
         return engagement(member, side)
                 .filter(Engagement.Couples.class::isInstance)
                 .map(Engagement.Couples.class::cast)
-                .filter(couples -> couples.gear().equals(gear))
+                .filter(couples -> couples.to().equals(gear))
                 .isPresent();
     }
 

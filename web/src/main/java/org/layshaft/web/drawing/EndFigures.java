@@ -67,7 +67,7 @@ final class EndFigures {
     /** The wheel at the end of a half-shaft. */
     Box wheel(HalfShaft half) {
         Differential differential = plan.layout().the(Differential.class, half.differential());
-        boolean first = differential.halfShafts().indexOf(half.id()) == 0;
+        boolean first = differential.sides().indexOf(half.id()) == 0;
         double x = first ? around.leftWheelX() : around.rightWheelX();
         return Box.about(x, plan.carrierY(half.differential()), WHEEL_HALF_WIDTH, WHEEL_RADIUS);
     }

@@ -52,7 +52,7 @@ final class InterlockFigures {
             case PLUNGER -> plunger(piece);
             case PIN -> pin(piece);
             case PLATE -> shutter(piece, 0);
-            case COLLAR -> shutter(piece, 8);
+            case COLLAR, DRUM -> shutter(piece, 8);
         };
     }
 

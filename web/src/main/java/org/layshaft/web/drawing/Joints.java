@@ -35,7 +35,7 @@ final class Joints {
         layout.all(Hub.class).forEach(hub -> join(hub.id(), hub.shaft()));
         layout.all(ClutchingTeeth.class).forEach(teeth -> join(teeth.id(), teeth.gear()));
         layout.all(Differential.class)
-                .forEach(differential -> differential.halfShafts().forEach(half -> join(differential.id(), half)));
+                .forEach(differential -> differential.sides().forEach(half -> join(differential.id(), half)));
         plan.made().forEach(mesh -> join(mesh.first(), mesh.second()));
         layout.members()
                 .forEach(member -> plan.stance()

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.ClutchingTeeth;
-import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
@@ -66,11 +65,7 @@ record PowerPath(List<List<String>> ways) {
     }
 
     private static List<String> ends(Layout layout, Set<String> carrying) {
-        List<String> halves = layout.differential().map(Differential::halfShafts).stream()
-                .flatMap(List::stream)
-                .filter(carrying::contains)
-                .toList();
-        return halves.isEmpty() ? List.of(layout.output()) : halves;
+        return layout.outputs().stream().filter(carrying::contains).toList();
     }
 
     private static List<String> through(

@@ -37,7 +37,7 @@ final class ShaftFigures {
             return new Box(span.left() - room(shaft, -1), span.top(), span.right() + room(shaft, 1), span.bottom());
         }
         boolean fromClutch = plan.layout().input().equals(shaft.id());
-        boolean toOutput = plan.layout().output().equals(shaft.id());
+        boolean toOutput = plan.layout().outputs().contains(shaft.id());
         double left = fromClutch ? around.clutchX() : span.left() - (meets(shaft, -1) ? 0 : STUB / 4);
         double right = toOutput ? around.outputX() : span.right() + (meets(shaft, 1) ? 0 : STUB);
         return new Box(left, span.top(), right, span.bottom());

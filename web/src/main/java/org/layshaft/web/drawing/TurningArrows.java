@@ -30,7 +30,7 @@ final class TurningArrows {
             Box bar = figures.box(shaft.id());
             double x = shaft.id().equals(layout.input())
                     ? around.caseBox().left() - 26
-                    : bar.right() - (shaft.id().equals(layout.output()) ? 34 : 10);
+                    : bar.right() - (layout.outputs().contains(shaft.id()) ? 34 : 10);
             at(svg, room, shaft, shaft.id().equals(layout.input()) ? Side.FRONT : Side.REAR, x, bar.y());
         });
         layout.all(HalfShaft.class).forEach(half -> {

@@ -13,7 +13,7 @@ import org.layshaft.kb.pack.KnowledgeBase;
  * One layout with what is derived from it.
  *
  * @param input id of the shaft that the clutch drives
- * @param output id of the shaft or differential that the drive leaves by
+ * @param outputs ids of the shafts and half-shafts that the drive leaves by
  * @param differences printed ratios that are not what is derived
  */
 public record LayoutJson(
@@ -21,7 +21,7 @@ public record LayoutJson(
         String name,
         String summary,
         String input,
-        String output,
+        List<String> outputs,
         List<Derived> gears,
         List<Box.Difference> differences,
         List<PartJson> parts) {
@@ -57,7 +57,7 @@ public record LayoutJson(
                 layout.name(),
                 layout.summary(),
                 layout.input(),
-                layout.output(),
+                layout.outputs(),
                 box.gears().stream().map(gear -> derived(gear, layout)).toList(),
                 box.differences(),
                 parts(layout, knowledge));

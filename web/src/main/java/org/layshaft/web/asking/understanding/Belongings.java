@@ -70,7 +70,8 @@ final class Belongings {
     }
 
     private Set<String> serving(Box.DerivedGear gear, Box box) {
-        Set<String> serving = movingWith(layout.forkOf(gear.member()));
+        Set<String> serving = new HashSet<>();
+        layout.forkOf(gear.member()).ifPresent(fork -> serving.addAll(movingWith(fork)));
         layout.member(gear.member()).at(gear.side()).ifPresent(engagement -> serving.addAll(engaged(engagement)));
         Set<String> elsewhere = new HashSet<>();
         box.gears().stream()
@@ -89,7 +90,7 @@ final class Belongings {
 
     private static List<String> engaged(Engagement engagement) {
         if (engagement instanceof Engagement.Couples couples) {
-            return Stream.concat(Stream.of(couples.gear(), couples.clutchingTeeth()), couples.ring().stream())
+            return Stream.concat(Stream.of(couples.to(), couples.clutchingTeeth()), couples.ring().stream())
                     .toList();
         }
         return ((Engagement.Meshes) engagement)

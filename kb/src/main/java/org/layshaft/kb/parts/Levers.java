@@ -1,0 +1,75 @@
+package org.layshaft.kb.parts;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.layshaft.kb.layout.Lever;
+import org.layshaft.kb.layout.Side;
+import org.layshaft.kb.typed.EffectiveSides;
+import org.layshaft.kb.typed.Reference;
+import org.layshaft.kb.typed.TypedLayout;
+import org.layshaft.kb.typed.TypedLever;
+import org.layshaft.kb.typed.TypedRail;
+import org.layshaft.kb.typed.TypedSelector;
+
+/** The places that each lever has: those of a drum as typed, else each rail pushed to each side that engages something. */
+final class Levers {
+    private final TypedLayout layout;
+
+    private Levers(TypedLayout layout) {
+        this.layout = layout;
+    }
+
+    static List<Lever> of(TypedLayout layout) {
+        return new Levers(layout).all();
+    }
+
+    private List<Lever> all() {
+        List<Lever> levers = new ArrayList<>();
+        TypedSelector gears = layout.selector();
+        if (!gears.rails().isEmpty() || layout.levers().isEmpty()) {
+            levers.add(new Lever(Lever.GEAR, "gear lever", gears.neutral(), places(gears)));
+        }
+        for (TypedLever lever : layout.levers()) {
+            String name = lever.naming().name().orElse(DefaultNames.words(lever.id()));
+            List<Lever.Place> places = Stream.concat(
+                            places(lever.selector()).stream(),
+                            lever.clutches().stream().map(Levers::closed))
+                    .toList();
+            levers.add(new Lever(lever.id(), name, lever.selector().neutral(), places));
+        }
+        return levers;
+    }
+
+    private static Lever.Place closed(Reference clutch) {
+        return new Lever.Place(Optional.empty(), Map.of(clutch.id() + "-clutch", Side.FRONT));
+    }
+
+    private List<Lever.Place> places(TypedSelector selector) {
+        return selector.drum().isEmpty()
+                ? selector.rails().stream().flatMap(this::places).toList()
+                : selector.drum().stream()
+                        .map(place -> new Lever.Place(Optional.empty(), rails(place.pushes())))
+                        .toList();
+    }
+
+    private static Map<String, Side> rails(Map<Reference, Side> pushes) {
+        Map<String, Side> rails = new HashMap<>();
+        pushes.forEach((rail, side) -> rails.put(rail.id() + "-rail", side));
+        return rails;
+    }
+
+    private Stream<Lever.Place> places(TypedRail rail) {
+        Set<String> bases = rail.moves().stream().map(Reference::id).collect(Collectors.toSet());
+        return Stream.of(Side.values())
+                .filter(side -> layout.members().stream()
+                        .filter(member -> bases.contains(member.base()))
+                        .anyMatch(member -> EffectiveSides.of(member, layout).containsKey(side)))
+                .map(side -> new Lever.Place(Optional.ofNullable(rail.called().get(side)), Map.of(rail.id(), side)));
+    }
+}

@@ -1,0 +1,4 @@
+package org.layshaft.kb.typed;
+
+/** A ring of clutching teeth as typed, fixed on its shaft. */
+public record TypedDogs(String pointer, String id, Naming naming) implements TypedItem {}

@@ -1,0 +1,14 @@
+package org.layshaft.kb.typed;
+
+import java.util.List;
+
+/**
+ * A lever beside the gear lever, as typed: a range or splitter switch, or what closes one of two clutches.
+ *
+ * @param clutches base names of the clutches that it closes, one at a time
+ */
+public record TypedLever(String pointer, String id, Naming naming, TypedSelector selector, List<Reference> clutches) {
+    public TypedLever {
+        clutches = List.copyOf(clutches);
+    }
+}
