@@ -16,7 +16,7 @@ final class Agreement {
         Motion motion = run.motion(at);
         Motion.Outcome byEquations = motion.outcome();
         Optional<Fraction> speed = run.speedOfOutput(at);
-        boolean agree = run.isContradicted(at)
+        boolean agree = run.isContradicted(at) || run.isOutputHeld(at)
                 ? byEquations != Motion.Outcome.DRIVES && byEquations != Motion.Outcome.NEUTRAL
                 : speed.map(Fraction::inverse).equals(motion.ratio());
         if (!agree) {

@@ -2,9 +2,11 @@ package org.layshaft.engine.whatif;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,9 +20,10 @@ import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Mechanism;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Lever;
 
 /**
- * Every two gears on different rails: what both at once would do, and what keeps them from it.
+ * Every two gears on different rails of one lever: what both at once would do, and what keeps them from it.
  *
  * <p>While the interlock keeps two rails apart and both sleeves follow them, a fault elsewhere changes nothing about the
  * pair, so it is told as in the sound box; only pairs that nothing keeps apart are worked out anew.
@@ -90,7 +93,7 @@ final class Conflicts {
         List<Selection> both = pairs.stream()
                 .flatMap(pair -> Stream.of(pair.oneGear(), pair.otherGear())
                         .map(byGear::get)
-                        .map(gear -> new Selection(pair.at(), gear.rail(), gear.side())))
+                        .map(gear -> new Selection(pair.at(), gear.pushes())))
                 .toList();
         List<Fact> facts = new ArrayList<>(sound.facts());
         facts.addAll(pairs);
@@ -136,12 +139,20 @@ final class Conflicts {
                 .toList();
     }
 
-    /** Every two gears on different rails, named in the order of the rails across the box. */
+    /**
+     * Every two gears that one lever selects by different rails, the others standing alike, named in the order of the
+     * rails across the box. Each two places of a lever are told once, with the others where they first come together.
+     */
     private static List<Mechanism.Pair> pairs(Box box) {
         List<String> rails = box.layout().gate().planes();
+        Set<Set<Box.Push>> told = new HashSet<>();
         return LayoutFacts.pairs(box.gears().size())
                 .map(pair -> List.of(box.gears().get(pair[0]), box.gears().get(pair[1])))
                 .filter(pair -> !pair.get(0).rail().equals(pair.get(1).rail()))
+                .filter(pair -> beside(pair.get(0)).equals(beside(pair.get(1))))
+                .filter(pair -> areOfOneLever(
+                        box.layout(), pair.get(0).rail(), pair.get(1).rail()))
+                .filter(pair -> told.add(Set.of(first(pair.get(0)), first(pair.get(1)))))
                 .map(pair -> rails.indexOf(pair.get(0).rail())
                                 < rails.indexOf(pair.get(1).rail())
                         ? pair
@@ -153,5 +164,23 @@ final class Conflicts {
                         pair.get(0).rail(),
                         pair.get(1).rail()))
                 .toList();
+    }
+
+    private static Box.Push first(Box.DerivedGear gear) {
+        return gear.pushes().get(0);
+    }
+
+    private static List<Box.Push> beside(Box.DerivedGear gear) {
+        return gear.pushes().stream()
+                .filter(push -> !push.rail().equals(gear.rail()))
+                .toList();
+    }
+
+    private static boolean areOfOneLever(Layout layout, String one, String other) {
+        return layout.levers().stream().anyMatch(lever -> selects(lever, one) && selects(lever, other));
+    }
+
+    private static boolean selects(Lever lever, String rail) {
+        return lever.places().stream().anyMatch(place -> place.pushes().containsKey(rail));
     }
 }

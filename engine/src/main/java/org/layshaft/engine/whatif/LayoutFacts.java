@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.layshaft.engine.rules.fact.Drive;
 import org.layshaft.engine.rules.fact.Fact;
+import org.layshaft.engine.rules.fact.Faulty;
 import org.layshaft.engine.rules.fact.Mechanism;
 import org.layshaft.engine.rules.fact.Ties;
 import org.layshaft.engine.train.Connection;
@@ -43,10 +44,12 @@ final class LayoutFacts {
     }
 
     private Stream<Fact> between() {
-        Interlock interlock = layout.all(Interlock.class).findFirst().orElse(null);
-        if (interlock == null || interlock.pieces().isEmpty()) {
-            return Stream.of();
-        }
+        return layout.all(Interlock.class)
+                .filter(interlock -> !interlock.pieces().isEmpty())
+                .flatMap(this::between);
+    }
+
+    private Stream<Fact> between(Interlock interlock) {
         List<String> rails = interlock.rails();
         return pairs(rails.size())
                 .map(pair -> new Mechanism.Between(
@@ -75,7 +78,9 @@ final class LayoutFacts {
 
     private Stream<Fact> ties() {
         List<Fact> facts = new ArrayList<>();
-        train.permanent().forEach(connection -> always(connection).forEach(facts::add));
+        List<Connection> permanent = train.permanent();
+        permanent.forEach(connection -> always(connection).forEach(facts::add));
+        new EpicyclicFacts(layout, permanent).all().forEach(facts::add);
         for (ShiftMember member : layout.members()) {
             for (Side side : member.sides().keySet()) {
                 train.engagedBy(member, side).forEach(connection -> facts.add(engaged(member, side, connection)));
@@ -86,12 +91,16 @@ final class LayoutFacts {
 
     private Stream<Fact> always(Connection connection) {
         if (connection instanceof Connection.Meshing meshing) {
-            return Stream.of(new Ties.InMesh(
-                    connection.id(),
-                    meshing.mesh().first(),
-                    meshing.mesh().second(),
-                    meshing.firstTeeth(),
-                    meshing.secondTeeth()));
+            // What a planet meshes with is told with its set.
+            return meshing.carrier().isPresent()
+                    ? Stream.of()
+                    : Stream.of(new Ties.InMesh(
+                            connection.id(),
+                            meshing.mesh().first(),
+                            meshing.mesh().second(),
+                            meshing.firstTeeth(),
+                            meshing.secondTeeth(),
+                            meshing.mesh().kind()));
         }
         if (connection instanceof Connection.Seated seated) {
             return Stream.of(new Ties.FixedOn(connection.id(), seated.body(), seated.carrier()));
@@ -101,8 +110,11 @@ final class LayoutFacts {
                     new Ties.SeizedOn(connection.id(), seized.gear(), seized.shaft(), faults.presentAt(seized.gear())));
         }
         if (connection instanceof Connection.Held held) {
+            Faulty.Present fault = faults.presentAt(held.body());
             return Stream.of(
-                    new Ties.HeldOn(connection.id(), held.body(), held.spindle(), faults.presentAt(held.body())));
+                    fault == null
+                            ? new Ties.InTheCase(connection.id(), held.body())
+                            : new Ties.HeldOn(connection.id(), held.body(), held.spindle(), fault));
         }
         if (connection instanceof Connection.Joined joined) {
             return Stream.of(new Ties.HalfShaftJoins(connection.id(), joined.halfShaft(), joined.wheel()));
@@ -110,8 +122,10 @@ final class LayoutFacts {
         if (connection instanceof Connection.Split split) {
             return Stream.of(new Ties.Splits(connection.id(), split.differential(), split.left(), split.right()));
         }
-        // That both wheels turn alike straight ahead is part of the rules about differentials.
-        return Stream.of();
+        if (connection instanceof Connection.Rolling rolling) {
+            return Stream.of(new Ties.OnOneRoad(connection.id(), rolling.output()));
+        }
+        throw new IllegalArgumentException("No rule reads the connection '%s'.".formatted(connection.id()));
     }
 
     private Fact engaged(ShiftMember member, Side side, Connection connection) {
@@ -124,6 +138,9 @@ final class LayoutFacts {
                     meshing.mesh().second(),
                     meshing.firstTeeth(),
                     meshing.secondTeeth());
+        }
+        if (connection instanceof Connection.Closed closed) {
+            return new Ties.ClutchJoins(connection.id(), closed.clutch(), closed.driving(), closed.driven());
         }
         Connection.Coupled coupled = (Connection.Coupled) connection;
         return new Ties.CouplesTo(connection.id(), coupled.sleeve(), side, coupled.to());

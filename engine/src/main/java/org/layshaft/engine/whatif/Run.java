@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.PathStep;
 import org.layshaft.engine.api.ShaftPiece;
@@ -22,6 +23,7 @@ import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Mechanism;
 import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSolver;
+import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Side;
@@ -53,19 +55,24 @@ final class Run {
     }
 
     /**
-     * @param selections what the lever selects; one selection may push several rails, by several entries of one name
+     * @param selections what the lever selects; {@link #NEUTRAL} is added
      * @param more facts about the sound box, for verdicts; empty where no verdict is wanted
      */
     static Run of(Layout layout, FaultFacts faults, List<Selection> selections, List<Fact> more) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Mechanism.Target(NEUTRAL));
-        selections.forEach(selection -> {
+        Stream.concat(Stream.of(Levers.neutral(layout)), selections.stream()).forEach(selection -> {
             facts.add(new Mechanism.Target(selection.at()));
-            facts.add(new Mechanism.Selecting(selection.at(), selection.rail(), selection.side()));
+            selection.pushes().forEach(push -> facts.add(pushed(layout, selection.at(), push)));
         });
         facts.addAll(new LayoutFacts(layout, faults).all());
         facts.addAll(more);
         return new Run(layout, new TrainBuilder(layout, faults.changes()), Derivation.from(facts));
+    }
+
+    private static Fact pushed(Layout layout, String at, Box.Push push) {
+        return layout.find(Clutch.class, push.rail()).isPresent()
+                ? new Mechanism.Closing(at, push.rail())
+                : new Mechanism.Selecting(at, push.rail(), push.side());
     }
 
     Derivation derivation() {
@@ -104,11 +111,20 @@ final class Run {
     Optional<Fraction> speedOfOutput(String at) {
         return isContradicted(at)
                 ? Optional.empty()
-                : driven(at, train.outputs().get(0)).map(Drive.Driven::speed);
+                : driven(at, train.outputs().get(0)).map(Drive.Driven::speed).filter(speed -> !speed.isZero());
     }
 
     boolean isContradicted(String at) {
         return contradicted.contains(at);
+    }
+
+    /** Whether the output can only stand, by the rules. */
+    boolean isOutputHeld(String at) {
+        return derivation
+                .find(
+                        Drive.Standing.class,
+                        standing -> standing.at().equals(at) && train.outputs().contains(standing.body()))
+                .isPresent();
     }
 
     /** Bodies from input to output, in order; empty where the output does not follow the input. */

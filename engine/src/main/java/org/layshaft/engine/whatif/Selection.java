@@ -1,11 +1,16 @@
 package org.layshaft.engine.whatif;
 
-import org.layshaft.kb.layout.Side;
+import java.util.List;
+import org.layshaft.engine.api.Box;
 
 /**
- * What the lever does to select something.
+ * What the levers do to select something.
  *
  * @param at what is selected, by name
- * @param rail id of the rail that is pushed
+ * @param pushes the rails that are pushed, and the clutches that are closed
  */
-record Selection(String at, String rail, Side side) {}
+record Selection(String at, List<Box.Push> pushes) {
+    Selection {
+        pushes = List.copyOf(pushes);
+    }
+}

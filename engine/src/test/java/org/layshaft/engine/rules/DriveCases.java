@@ -10,9 +10,7 @@ import org.layshaft.engine.rules.fact.Drive.Driven;
 import org.layshaft.engine.rules.fact.Drive.InputBody;
 import org.layshaft.engine.rules.fact.Drive.OutputBody;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
-import org.layshaft.engine.rules.fact.Ties.HalfShaftJoins;
 import org.layshaft.engine.rules.fact.Ties.HeldOn;
-import org.layshaft.engine.rules.fact.Ties.Splits;
 import org.layshaft.engine.rules.fact.Ties.Tie;
 import org.layshaft.engine.rules.fact.Ties.TieAt;
 
@@ -26,20 +24,13 @@ final class DriveCases {
     private static final Driven SHAFT = new Driven("3", INPUT, "input", Fraction.ONE, "input", "");
     private static final Tie TIE = new Tie("mesh", "input", "output", HALF);
     private static final TieAt TIE_AT = new TieAt("3", "couple", "input", "output", HALF);
-    private static final Driven CASE = new Driven("3", INPUT, "case", HALF, "ring-gear", "seat");
-    private static final Splits SPLITS = new Splits("splits", "case", "left", "right");
-    private static final HalfShaftJoins LEFT_JOINS = new HalfShaftJoins("left-joins", "left", "left-wheel");
-    private static final HalfShaftJoins RIGHT_JOINS = new HalfShaftJoins("right-joins", "right", "right-wheel");
-    private static final Driven LEFT_BY_ROAD = new Driven("3", ROAD, "left", HALF, "left-wheel", "left-joins");
-    private static final Driven RIGHT_BY_ROAD = new Driven("3", ROAD, "right", HALF, "right-wheel", "right-joins");
     private static final Driven OUTPUT_OTHERWISE = new Driven("3", INPUT, "output", THIRD, "third", "couple");
     private static final Driven OUTPUT_ALIKE = new Driven("3", INPUT, "output", HALF, "third", "couple");
 
     private DriveCases() {}
 
     static Stream<RuleCase> all() {
-        return Stream.of(sources(), passingOn(), differential(), twoSpeeds(), held())
-                .flatMap(cases -> cases);
+        return Stream.of(sources(), passingOn(), twoSpeeds(), held()).flatMap(cases -> cases);
     }
 
     private static Stream<RuleCase> sources() {
@@ -68,41 +59,6 @@ final class DriveCases {
                         .alone()
                         .notWithInstead(TIE_AT, new TieAt("4", "couple", "input", "output", HALF))
                         .notWith(OUTPUT_ALIKE));
-    }
-
-    private static Stream<RuleCase> differential() {
-        return Stream.of(
-                RuleCase.of("drive/differential", CASE, SPLITS, LEFT_JOINS, RIGHT_JOINS)
-                        .concludes(
-                                new Driven("3", INPUT, "left", HALF, "case", "splits"),
-                                CASE,
-                                SPLITS,
-                                LEFT_JOINS,
-                                RIGHT_JOINS)
-                        .besides("drive/tied", "ties/half-shaft")
-                        .notWithout(LEFT_JOINS, "ties/half-shaft")
-                        .notWithInstead(
-                                CASE, new Driven("3", ROAD, "case", HALF, "ring-gear", "seat"), "ties/half-shaft"),
-                RuleCase.of("drive/differential", CASE, SPLITS, LEFT_JOINS, RIGHT_JOINS)
-                        .concludes(
-                                new Driven("3", INPUT, "right", HALF, "case", "splits"),
-                                CASE,
-                                SPLITS,
-                                LEFT_JOINS,
-                                RIGHT_JOINS)
-                        .besides("drive/tied", "ties/half-shaft")
-                        .notWithout(RIGHT_JOINS, "ties/half-shaft"),
-                RuleCase.of("drive/differential-from-road", LEFT_BY_ROAD, SPLITS, RIGHT_BY_ROAD)
-                        .concludes(
-                                new Driven("3", ROAD, "case", HALF, "left", "splits"),
-                                LEFT_BY_ROAD,
-                                SPLITS,
-                                RIGHT_BY_ROAD)
-                        .alone()
-                        .notWithInstead(
-                                RIGHT_BY_ROAD, new Driven("3", ROAD, "right", THIRD, "right-wheel", "right-joins"))
-                        .notWithInstead(
-                                RIGHT_BY_ROAD, new Driven("4", ROAD, "right", HALF, "right-wheel", "right-joins")));
     }
 
     private static Stream<RuleCase> twoSpeeds() {

@@ -25,6 +25,7 @@ import org.layshaft.engine.rules.fact.Verdicts.Needs;
 import org.layshaft.engine.rules.fact.Verdicts.NeedsStretch;
 import org.layshaft.engine.rules.fact.Verdicts.NotDriven;
 import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
+import org.layshaft.engine.rules.fact.Verdicts.Takes;
 
 /** Why a gear is lost. */
 final class LossCases {
@@ -33,6 +34,7 @@ final class LossCases {
     private static final Parted PARTED = new Parted("mesh", "third", "cluster-third", FAULT);
     private static final NeedsStretch STRETCH = new NeedsStretch("3", "countershaft", 1, 4);
     private static final SoundGear THIRD = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, Fraction.of(1, 2));
+    private static final Takes TAKES = new Takes("3", "3-4-rail", "3-4-sleeve", REAR);
     private static final Fact IN_FIRST = new Driven("3", INPUT, "output", Fraction.of(1, 5), "output", "");
     private static final OutputBody OUTPUT = new OutputBody("output");
     private static final DrivesOtherwise OTHERWISE = new DrivesOtherwise("3", Fraction.of(1, 5));
@@ -83,12 +85,12 @@ final class LossCases {
 
     private static Stream<RuleCase> engagement() {
         return Stream.of(
-                RuleCase.of("lost/cannot-reach", THIRD, SHORT)
-                        .concludes(LOST, THIRD, SHORT, NOT_DRIVEN)
+                RuleCase.of("lost/cannot-reach", THIRD, TAKES, SHORT)
+                        .concludes(LOST, TAKES, SHORT, NOT_DRIVEN)
                         .besides("verdict/not-driven")
                         .notWithInstead(SHORT, new CannotReach("3-4-sleeve", FRONT, FAULT), "verdict/not-driven"),
-                RuleCase.of("lost/cannot-reach", THIRD, SHORT, OUTPUT, IN_FIRST)
-                        .concludes(LOST, THIRD, SHORT, OTHERWISE)
+                RuleCase.of("lost/cannot-reach", THIRD, TAKES, SHORT, OUTPUT, IN_FIRST)
+                        .concludes(LOST, TAKES, SHORT, OTHERWISE)
                         .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
                         .notWithInstead(
                                 SHORT,
@@ -96,12 +98,12 @@ final class LossCases {
                                 "lost/another-drives",
                                 "path/output",
                                 "verdict/drives-otherwise"),
-                RuleCase.of("lost/left", THIRD, LEFT)
-                        .concludes(LOST, THIRD, LEFT, NOT_DRIVEN)
+                RuleCase.of("lost/left", THIRD, TAKES, LEFT)
+                        .concludes(LOST, TAKES, LEFT, NOT_DRIVEN)
                         .besides("verdict/not-driven")
                         .notWithInstead(LEFT, new LeftAt("3-4-sleeve", REAR, FAULT), "verdict/not-driven"),
-                RuleCase.of("lost/left", THIRD, LEFT_IN_FOURTH, OUTPUT, IN_FIRST)
-                        .concludes(LOST, THIRD, LEFT_IN_FOURTH, OTHERWISE)
+                RuleCase.of("lost/left", THIRD, TAKES, LEFT_IN_FOURTH, OUTPUT, IN_FIRST)
+                        .concludes(LOST, TAKES, LEFT_IN_FOURTH, OTHERWISE)
                         .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
                         .notWithInstead(
                                 LEFT_IN_FOURTH,
@@ -109,12 +111,12 @@ final class LossCases {
                                 "lost/another-drives",
                                 "path/output",
                                 "verdict/drives-otherwise"),
-                RuleCase.of("lost/stuck", THIRD, STUCK)
-                        .concludes(LOST, THIRD, STUCK, NOT_DRIVEN)
+                RuleCase.of("lost/stuck", THIRD, TAKES, STUCK)
+                        .concludes(LOST, TAKES, STUCK, NOT_DRIVEN)
                         .besides("verdict/not-driven")
                         .notWithInstead(STUCK, new StuckAt("3-4-sleeve", REAR, FAULT), "verdict/not-driven"),
-                RuleCase.of("lost/stuck", THIRD, STUCK_IN_FOURTH, OUTPUT, IN_FIRST)
-                        .concludes(LOST, THIRD, STUCK_IN_FOURTH, OTHERWISE)
+                RuleCase.of("lost/stuck", THIRD, TAKES, STUCK_IN_FOURTH, OUTPUT, IN_FIRST)
+                        .concludes(LOST, TAKES, STUCK_IN_FOURTH, OTHERWISE)
                         .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
                         .notWithInstead(
                                 STUCK_IN_FOURTH,
@@ -122,12 +124,12 @@ final class LossCases {
                                 "lost/another-drives",
                                 "path/output",
                                 "verdict/drives-otherwise"),
-                RuleCase.of("lost/rail-shut", THIRD, SHUT)
-                        .concludes(LOST, THIRD, SHUT, NOT_DRIVEN)
+                RuleCase.of("lost/rail-shut", THIRD, TAKES, SHUT)
+                        .concludes(LOST, TAKES, SHUT, NOT_DRIVEN)
                         .besides("verdict/not-driven")
                         .notWithInstead(SHUT, new RailShut("4", "3-4-rail", FAULT), "verdict/not-driven"),
-                RuleCase.of("lost/rail-shut", THIRD, SHUT, OUTPUT, IN_FIRST)
-                        .concludes(LOST, THIRD, SHUT, OTHERWISE)
+                RuleCase.of("lost/rail-shut", THIRD, TAKES, SHUT, OUTPUT, IN_FIRST)
+                        .concludes(LOST, TAKES, SHUT, OTHERWISE)
                         .besides("lost/another-drives", "path/output", "verdict/drives-otherwise")
                         .notWithInstead(
                                 SHUT,
@@ -151,13 +153,16 @@ final class LossCases {
         return Stream.of(
                 RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, left)
                         .concludes(IN_VAIN, NOT_DRIVEN, CASE, SPLITS, left)
-                        .besides("lost/differential")
-                        .notWithInstead(left, new Parted("mesh", "third", "left", FAULT))
-                        .notWithInstead(CASE, new Driven("3", ROAD, "case", Fraction.of(1, 2), "ring-gear", "seat")),
+                        .besides("lost/differential", "sets/differential")
+                        .notWithInstead(left, new Parted("mesh", "third", "left", FAULT), "sets/differential")
+                        .notWithInstead(
+                                CASE,
+                                new Driven("3", ROAD, "case", Fraction.of(1, 2), "ring-gear", "seat"),
+                                "sets/differential"),
                 RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, right)
                         .concludes(new SpinsInVain("3", "case", "right", FAULT), NOT_DRIVEN, CASE, SPLITS, right)
-                        .besides("lost/differential")
-                        .notWithInstead(NOT_DRIVEN, new NotDriven("4")),
+                        .besides("lost/differential", "sets/differential")
+                        .notWithInstead(NOT_DRIVEN, new NotDriven("4"), "sets/differential"),
                 RuleCase.of("lost/differential", NOT_DRIVEN, IN_VAIN)
                         .concludes(LOST, NOT_DRIVEN, IN_VAIN)
                         .alone()

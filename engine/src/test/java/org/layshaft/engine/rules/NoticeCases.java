@@ -30,7 +30,7 @@ import org.layshaft.engine.rules.fact.Verdicts.Locks;
 import org.layshaft.engine.rules.fact.Verdicts.Lost;
 import org.layshaft.engine.rules.fact.Verdicts.NotDriven;
 import org.layshaft.engine.rules.fact.Verdicts.Noticed;
-import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
+import org.layshaft.engine.rules.fact.Verdicts.Takes;
 import org.layshaft.engine.rules.fact.Verdicts.WithoutRing;
 import org.layshaft.engine.rules.fact.Verdicts.Works;
 import org.layshaft.kb.failure.NoticeWhen;
@@ -40,7 +40,7 @@ import org.layshaft.kb.layout.Side;
 final class NoticeCases {
     private static final Works WORKS = new Works("3");
     private static final Works WORKS_IN_OTHER = new Works("1");
-    private static final SoundGear THIRD = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, Fraction.of(1, 2));
+    private static final Takes THIRD = new Takes("3", "3-4-rail", "3-4-sleeve", REAR);
     private static final Driven TURNS = driven("3", "third", Fraction.of(1, 2));
     private static final Driven TURNS_IN_NEUTRAL = driven("neutral", "third", Fraction.of(1, 2));
 
@@ -59,25 +59,22 @@ final class NoticeCases {
         return Stream.of(
                 RuleCase.of("notice/moving-its-lever", atTheLever, THIRD)
                         .concludes(noticed("3", "at-the-lever"), atTheLever, THIRD)
-                        .besides("verdict/not-driven")
-                        .notWithInstead(atTheLever, serving(MOVING_ITS_LEVER, FRONT), "verdict/not-driven"),
+                        .alone()
+                        .notWithInstead(atTheLever, serving(MOVING_ITS_LEVER, FRONT)),
                 RuleCase.of("notice/pulling-in-its-gear", pulling, THIRD, WORKS)
                         .concludes(noticed("3", "pulling"), pulling, THIRD, WORKS)
-                        .besides("verdict/not-driven")
-                        .notWithInstead(pulling, serving(PULLING_IN_ITS_GEAR, FRONT), "verdict/not-driven")
-                        .notWithInstead(WORKS, WORKS_IN_OTHER, "verdict/not-driven"),
+                        .alone()
+                        .notWithInstead(pulling, serving(PULLING_IN_ITS_GEAR, FRONT))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER),
                 RuleCase.of("notice/pulling-in-its-gear", pullingOnBothSides, THIRD, WORKS)
                         .concludes(noticed("3", "pulling"), pullingOnBothSides, THIRD, WORKS)
-                        .besides("verdict/not-driven")
-                        .notWithInstead(
-                                THIRD,
-                                new SoundGear("3", "1-2-rail", "1-2-sleeve", REAR, Fraction.of(1, 2)),
-                                "verdict/not-driven"),
+                        .alone()
+                        .notWithInstead(THIRD, new Takes("3", "1-2-rail", "1-2-sleeve", REAR)),
                 RuleCase.of("notice/shifting-into-its-gear", shifting, THIRD, WORKS)
                         .concludes(noticed("3", "shifting-into"), shifting, THIRD, WORKS)
-                        .besides("verdict/not-driven")
-                        .notWithInstead(shifting, serving(SHIFTING_INTO_ITS_GEAR, FRONT), "verdict/not-driven")
-                        .notWithInstead(WORKS, WORKS_IN_OTHER, "verdict/not-driven"));
+                        .alone()
+                        .notWithInstead(shifting, serving(SHIFTING_INTO_ITS_GEAR, FRONT))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER));
     }
 
     private static Stream<RuleCase> inAnyGear() {

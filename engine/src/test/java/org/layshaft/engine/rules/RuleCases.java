@@ -16,6 +16,8 @@ final class RuleCases {
                         SleeveCases.all(),
                         TieCases.all(),
                         DriveCases.all(),
+                        SetCases.all(),
+                        RoadCases.all(),
                         VerdictCases.all(),
                         LossCases.all(),
                         NoticeCases.all())

@@ -24,14 +24,26 @@ class RuleCoverageTest {
 
     /** Which file the rules of an area stand in. */
     private static final Map<String, String> FILES = Map.of(
-            "rails", "rails.drl",
-            "sleeves", "sleeves.drl",
-            "ties", "ties.drl",
-            "drive", "drive.drl",
-            "path", "verdicts.drl",
-            "verdict", "verdicts.drl",
-            "lost", "verdicts.drl",
-            "notice", "notices.drl");
+            "rails",
+            "rails.drl",
+            "sleeves",
+            "sleeves.drl",
+            "ties",
+            "ties.drl",
+            "drive",
+            "drive.drl",
+            "sets",
+            "sets.drl",
+            "road",
+            "road.drl",
+            "path",
+            "verdicts.drl",
+            "verdict",
+            "verdicts.drl",
+            "lost",
+            "verdicts.drl",
+            "notice",
+            "notices.drl");
 
     @Test
     void every_rule_fires_in_a_case_of_its_own() {

@@ -10,6 +10,7 @@ import org.layshaft.engine.rules.fact.Faulty.CannotReach;
 import org.layshaft.engine.rules.fact.Faulty.LeftAt;
 import org.layshaft.engine.rules.fact.Faulty.StuckAt;
 import org.layshaft.engine.rules.fact.Mechanism.CanMeet;
+import org.layshaft.engine.rules.fact.Mechanism.Closing;
 import org.layshaft.engine.rules.fact.Mechanism.ForkMoves;
 import org.layshaft.engine.rules.fact.Mechanism.KeptApart;
 import org.layshaft.engine.rules.fact.Mechanism.Pair;
@@ -35,6 +36,8 @@ final class SleeveCases {
     private static final Stands FIRST_SELECTED = new Stands("1", "1-2-sleeve", REAR);
     private static final Stands THIRD_STAYS = new Stands("1", "3-4-sleeve", REAR);
 
+    private static final Closing CLOSING = new Closing("3", "odd-clutch");
+
     private SleeveCases() {}
 
     static Stream<RuleCase> all() {
@@ -47,6 +50,10 @@ final class SleeveCases {
                         .notWith(new LeftAt("3-4-sleeve", null, FAULT))
                         .notWith(new CannotReach("3-4-sleeve", REAR, FAULT))
                         .notWithInstead(MOVES, new ForkMoves("3-4-rail", "3-4-fork", "3-4-sleeve", FRONT)),
+                RuleCase.of("sleeves/clutch-closed", CLOSING)
+                        .concludes(new Stands("3", "odd-clutch", FRONT), CLOSING)
+                        .alone()
+                        .notWithInstead(CLOSING, THIRD),
                 RuleCase.of("sleeves/stuck", STUCK, TARGET)
                         .concludes(new Stands("1", "3-4-sleeve", FRONT), STUCK, TARGET)
                         .alone()

@@ -7,19 +7,26 @@ import static org.layshaft.kb.layout.Side.REAR;
 import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Mechanism.Stands;
+import org.layshaft.engine.rules.fact.Ties.ClutchJoins;
 import org.layshaft.engine.rules.fact.Ties.CouplesTo;
 import org.layshaft.engine.rules.fact.Ties.FixedOn;
 import org.layshaft.engine.rules.fact.Ties.HalfShaftJoins;
 import org.layshaft.engine.rules.fact.Ties.InMesh;
 import org.layshaft.engine.rules.fact.Ties.MeshedBySliding;
 import org.layshaft.engine.rules.fact.Ties.SeizedOn;
-import org.layshaft.engine.rules.fact.Ties.Splits;
 import org.layshaft.engine.rules.fact.Ties.Tie;
 import org.layshaft.engine.rules.fact.Ties.TieAt;
+import org.layshaft.kb.layout.MeshKind;
 
 /** What is tied to what: each tie holds both ways. */
 final class TieCases {
-    private static final InMesh MESH = new InMesh("mesh", "driver-gear", "third", 20, 30);
+    private static final InMesh MESH = new InMesh("mesh", "driver-gear", "third", 20, 30, MeshKind.EXTERNAL);
+    private static final InMesh INSIDE = new InMesh("mesh", "planet", "ring", 20, 60, MeshKind.INTERNAL);
+    private static final InMesh CHAINED = new InMesh("mesh", "upper", "lower", 30, 45, MeshKind.CHAIN);
+    private static final InMesh CROWN = new InMesh("mesh", "pinion", "crown", 10, 40, MeshKind.BEVEL);
+    private static final InMesh CROWN_OPPOSITE = new InMesh("mesh", "pinion", "crown", 10, 40, MeshKind.BEVEL_OPPOSITE);
+    private static final ClutchJoins CLOSES = new ClutchJoins("clutch odd", "odd-clutch", "drum", "inner-input");
+    private static final Stands CLOSED = new Stands("3", "odd-clutch", FRONT);
     private static final FixedOn FIXED = new FixedOn("seat", "driver-gear", "input");
     private static final SeizedOn SEIZED = new SeizedOn("seized", "third", "output", FAULT);
     private static final HalfShaftJoins JOINS = new HalfShaftJoins("joins", "left-half-shaft", "left-wheel");
@@ -41,6 +48,38 @@ final class TieCases {
                         .concludes(new Tie("mesh", "third", "driver-gear", Fraction.of(-3, 2)), MESH)
                         .alone()
                         .notWithout(MESH),
+                RuleCase.of("ties/internal", INSIDE)
+                        .concludes(new Tie("mesh", "planet", "ring", Fraction.of(1, 3)), INSIDE)
+                        .alone()
+                        .notWithInstead(INSIDE, MESH, "ties/mesh"),
+                RuleCase.of("ties/internal", INSIDE)
+                        .concludes(new Tie("mesh", "ring", "planet", Fraction.of(3)), INSIDE)
+                        .alone()
+                        .notWithout(INSIDE),
+                RuleCase.of("ties/chain", CHAINED)
+                        .concludes(new Tie("mesh", "upper", "lower", Fraction.of(2, 3)), CHAINED)
+                        .alone()
+                        .notWithInstead(CHAINED, MESH, "ties/mesh"),
+                RuleCase.of("ties/chain", CHAINED)
+                        .concludes(new Tie("mesh", "lower", "upper", Fraction.of(3, 2)), CHAINED)
+                        .alone()
+                        .notWithInstead(CHAINED, INSIDE, "ties/internal"),
+                RuleCase.of("ties/bevel", CROWN)
+                        .concludes(new Tie("mesh", "pinion", "crown", Fraction.of(1, 4)), CROWN)
+                        .alone()
+                        .notWithInstead(CROWN, CROWN_OPPOSITE, "ties/bevel"),
+                RuleCase.of("ties/bevel", CROWN_OPPOSITE)
+                        .concludes(new Tie("mesh", "crown", "pinion", Fraction.of(-4)), CROWN_OPPOSITE)
+                        .alone()
+                        .notWithInstead(CROWN_OPPOSITE, MESH, "ties/mesh"),
+                RuleCase.of("ties/clutch", CLOSED, CLOSES)
+                        .concludes(new TieAt("3", "clutch odd", "drum", "inner-input", Fraction.ONE), CLOSED, CLOSES)
+                        .alone()
+                        .notWithInstead(CLOSED, new Stands("3", "even-clutch", FRONT)),
+                RuleCase.of("ties/clutch", CLOSED, CLOSES)
+                        .concludes(new TieAt("3", "clutch odd", "inner-input", "drum", Fraction.ONE), CLOSED, CLOSES)
+                        .alone()
+                        .notWithout(CLOSED),
                 RuleCase.of("ties/fixed", FIXED)
                         .concludes(new Tie("seat", "driver-gear", "input", Fraction.ONE), FIXED)
                         .alone()
@@ -60,7 +99,7 @@ final class TieCases {
                 RuleCase.of("ties/half-shaft", JOINS)
                         .concludes(new Tie("joins", "left-half-shaft", "left-wheel", Fraction.ONE), JOINS)
                         .alone()
-                        .notWithInstead(JOINS, new Splits("splits", "case", "left-half-shaft", "right-half-shaft")),
+                        .notWithInstead(JOINS, FAULT),
                 RuleCase.of("ties/half-shaft", JOINS)
                         .concludes(new Tie("joins", "left-wheel", "left-half-shaft", Fraction.ONE), JOINS)
                         .alone()

@@ -10,6 +10,7 @@ import org.layshaft.engine.rules.fact.Drive.Carries;
 import org.layshaft.engine.rules.fact.Drive.Contradiction;
 import org.layshaft.engine.rules.fact.Drive.Driven;
 import org.layshaft.engine.rules.fact.Drive.OutputBody;
+import org.layshaft.engine.rules.fact.Drive.Standing;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
 import org.layshaft.engine.rules.fact.Verdicts.Locks;
@@ -28,6 +29,8 @@ final class VerdictCases {
     private static final SoundGear THIRD = new SoundGear("3", "3-4-rail", "3-4-sleeve", REAR, HALF);
     private static final Target TARGET = new Target("3");
     private static final Contradiction STANDS = new Contradiction("3", INPUT, "cluster", HALF, FIFTH);
+
+    private static final Standing HELD = new Standing("3", "output");
 
     private VerdictCases() {}
 
@@ -80,6 +83,10 @@ final class VerdictCases {
                         .besides("path/output")
                         .notWithInstead(output("neutral", HALF), DRIVEN, "path/output")
                         .notWith(new Contradiction("neutral", INPUT, "cluster", HALF, FIFTH)),
+                RuleCase.of("verdict/output-stands", OUTPUT, HELD)
+                        .concludes(new Locks("3"), OUTPUT, HELD)
+                        .alone()
+                        .notWithInstead(HELD, new Standing("3", "input")),
                 RuleCase.of("verdict/not-driven", THIRD)
                         .concludes(new NotDriven("3"), THIRD)
                         .alone()

@@ -12,9 +12,10 @@ import java.util.TreeMap;
  *
  * @param id {@code gear} for the gear lever
  * @param neutral whether it has a place in which it engages nothing
+ * @param neutralCalled what that place is called, where the layout says: {@code two-wheel}
  * @param places the others, in the order of the layout
  */
-public record Lever(String id, String name, boolean neutral, List<Place> places) {
+public record Lever(String id, String name, boolean neutral, Optional<String> neutralCalled, List<Place> places) {
     public static final String GEAR = "gear";
 
     public Lever {

@@ -33,7 +33,7 @@ final class Levers {
         List<Lever> levers = new ArrayList<>();
         TypedSelector gears = layout.selector();
         if (!gears.rails().isEmpty() || layout.levers().isEmpty()) {
-            levers.add(new Lever(Lever.GEAR, "gear lever", gears.neutral(), places(gears)));
+            levers.add(new Lever(Lever.GEAR, "gear lever", gears.neutral(), gears.neutralCalled(), places(gears)));
         }
         for (TypedLever lever : layout.levers()) {
             String name = lever.naming().name().orElse(DefaultNames.words(lever.id()));
@@ -41,7 +41,12 @@ final class Levers {
                             places(lever.selector()).stream(),
                             lever.clutches().stream().map(Levers::closed))
                     .toList();
-            levers.add(new Lever(lever.id(), name, lever.selector().neutral(), places));
+            levers.add(new Lever(
+                    lever.id(),
+                    name,
+                    lever.selector().neutral(),
+                    lever.selector().neutralCalled(),
+                    places));
         }
         return levers;
     }

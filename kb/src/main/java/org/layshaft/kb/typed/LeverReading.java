@@ -2,6 +2,7 @@ package org.layshaft.kb.typed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,8 +27,8 @@ final class LeverReading {
                 .map(clutch -> new Reference(clutch.base(), clutch.pointer()))
                 .toList();
         if (!left.isEmpty()) {
-            TypedSelector nothingElse =
-                    new TypedSelector(selector.pointer(), List.of(), List.of(), InterlockKind.NONE, true, List.of());
+            TypedSelector nothingElse = new TypedSelector(
+                    selector.pointer(), List.of(), List.of(), InterlockKind.NONE, true, Optional.empty(), List.of());
             levers.add(new TypedLever(selector.pointer(), CLUTCHES, Naming.NONE, nothingElse, left));
         }
         return List.copyOf(levers);

@@ -37,7 +37,14 @@ final class SelectorReading {
                 .flatMap(word -> GearReading.named(InterlockKind.values(), word))
                 .orElse(unlessTyped);
         boolean neutral = item.get("neutral").truth().orElse(true);
-        return new TypedSelector(item.pointer(), rails, gate, interlock, neutral, drum);
+        return new TypedSelector(
+                item.pointer(),
+                rails,
+                gate,
+                interlock,
+                neutral,
+                item.get("neutral").text(),
+                drum);
     }
 
     static List<TypedRail> rails(Item item) {

@@ -1,12 +1,14 @@
 package org.layshaft.kb.typed;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.layout.InterlockKind;
 
 /**
  * What one lever works: rails, gate and interlock as typed, defaults filled in.
  *
  * @param neutral whether the lever has a place in which it engages nothing
+ * @param neutralCalled what that place is called, where typed
  * @param drum the places of a drum, in order; empty where each rail is pushed by itself
  * @param gate base names of the rails in the order in which the lever passes them
  */
@@ -16,6 +18,7 @@ public record TypedSelector(
         List<Reference> gate,
         InterlockKind interlock,
         boolean neutral,
+        Optional<String> neutralCalled,
         List<TypedPlace> drum) {
     public TypedSelector {
         rails = List.copyOf(rails);

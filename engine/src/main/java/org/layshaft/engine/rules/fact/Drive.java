@@ -48,6 +48,24 @@ public final class Drive {
         }
     }
 
+    /** A body that can only stand, since it is tied to the case. */
+    public record Standing(String at, String body) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s stands".formatted(names.the(body));
+        }
+    }
+
+    /** Straight ahead, a body turns so many times for each turn of a wheel. */
+    public record Rolls(String at, String body, Fraction turns) implements Fact {
+        @Override
+        public String says(Names names) {
+            return turns.equals(Fraction.ONE)
+                    ? "straight ahead, %s turns as the wheels do".formatted(names.the(body))
+                    : "straight ahead, %s turns %s times for each turn of the wheels".formatted(names.the(body), turns);
+        }
+    }
+
     /** A body would have to turn at two speeds at once, so that it can only stand. */
     public record Contradiction(String at, Source source, String body, Fraction oneSpeed, Fraction otherSpeed)
             implements Fact {

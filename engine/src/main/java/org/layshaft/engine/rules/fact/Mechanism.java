@@ -26,6 +26,14 @@ public final class Mechanism {
         }
     }
 
+    /** For this, the clutch is closed. */
+    public record Closing(String at, String clutch) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s is closed for %s".formatted(names.the(clutch), names.gear(at));
+        }
+    }
+
     /** A fork on a rail moves a sleeve or sliding gear that engages something on this side. */
     public record ForkMoves(String rail, String fork, String member, Side side) implements Fact {
         @Override

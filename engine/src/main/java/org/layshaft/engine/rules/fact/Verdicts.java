@@ -20,6 +20,19 @@ public final class Verdicts {
         }
     }
 
+    /**
+     * What one lever does for a gear of the sound box. A gear that several levers select takes several of these.
+     *
+     * @param rail id of the rail, or of the clutch that is closed
+     * @param member id of what it moves
+     */
+    public record Takes(String gear, String rail, String member, Side side) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s takes %s moved to the %s".formatted(names.gear(gear), names.the(member), side.word());
+        }
+    }
+
     /** No blocking ring brings the speeds together for this gear. */
     public record WithoutRing(String gear) implements Fact {
         @Override
