@@ -40,6 +40,12 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
         return new Fraction(BigInteger.valueOf(whole), BigInteger.ONE);
     }
 
+    /** The number that a decimal writes, exactly: 3.05 is 61/20. */
+    public static Fraction of(BigDecimal decimal) {
+        BigDecimal whole = decimal.scale() > 0 ? decimal.movePointRight(decimal.scale()) : decimal;
+        return new Fraction(whole.toBigIntegerExact(), BigInteger.TEN.pow(Math.max(decimal.scale(), 0)));
+    }
+
     public Fraction plus(Fraction other) {
         if (isZero()) {
             return other;
