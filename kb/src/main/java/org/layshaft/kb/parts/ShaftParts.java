@@ -47,7 +47,8 @@ final class ShaftParts {
                     new Bearing(
                             ledger.named(bearing.id(), DefaultNames.bearing(bearing.id()), bearing.naming()),
                             shaft,
-                            bearing.in().map(Reference::id).orElse(Bearing.CASE)),
+                            bearing.in().map(Reference::id).orElse(Bearing.CASE),
+                            bearing.thrust()),
                     bearing.pointer());
         } else if (item instanceof TypedDogs dogs) {
             ledger.add(

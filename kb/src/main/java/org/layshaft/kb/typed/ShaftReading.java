@@ -90,10 +90,14 @@ final class ShaftReading {
     }
 
     private static Set<Side> rings(Item item) {
-        String rings = item.text().orElse("both");
+        return named(item.text().orElse("both"));
+    }
+
+    /** The sides that one of front, rear, both and none means. */
+    private static Set<Side> named(String word) {
         Set<Side> sides = EnumSet.noneOf(Side.class);
         for (Side side : Side.values()) {
-            if (rings.equals("both") || rings.equals(side.word())) {
+            if (word.equals("both") || word.equals(side.word())) {
                 sides.add(side);
             }
         }
@@ -106,6 +110,7 @@ final class ShaftReading {
                 item.pointer(),
                 id,
                 LayoutReading.naming(item),
-                in.text().map(shaft -> new Reference(shaft, in.pointer())));
+                in.text().map(shaft -> new Reference(shaft, in.pointer())),
+                item.get("thrust").text().map(ShaftReading::named));
     }
 }

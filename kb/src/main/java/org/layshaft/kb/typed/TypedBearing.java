@@ -1,10 +1,18 @@
 package org.layshaft.kb.typed;
 
 import java.util.Optional;
+import java.util.Set;
+import org.layshaft.kb.layout.Side;
 
 /**
  * A bearing as typed.
  *
  * @param in the shaft around it; empty for the case
+ * @param thrust the ends that it keeps its shaft from moving toward, where typed
  */
-public record TypedBearing(String pointer, String id, Naming naming, Optional<Reference> in) implements TypedItem {}
+public record TypedBearing(String pointer, String id, Naming naming, Optional<Reference> in, Optional<Set<Side>> thrust)
+        implements TypedItem {
+    public TypedBearing {
+        thrust = thrust.map(Set::copyOf);
+    }
+}

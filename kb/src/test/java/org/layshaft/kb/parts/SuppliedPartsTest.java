@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Clutch;
@@ -126,6 +127,18 @@ class SuppliedPartsTest {
                 DUNLIN.all(Bearing.class)
                         .map(bearing -> "%s %s %s".formatted(bearing.id(), bearing.inner(), bearing.outer()))
                         .toList());
+    }
+
+    @Test
+    void bearings_take_the_thrust_that_is_typed_and_nothing_is_known_of_others() {
+        assertEquals(
+                Optional.of(Set.of(Side.FRONT, Side.REAR)),
+                DUNLIN.the(Bearing.class, "front").thrust());
+        assertEquals(
+                Optional.of(Set.of(Side.FRONT)),
+                DUNLIN.the(Bearing.class, "pilot").thrust());
+        assertEquals(
+                Optional.empty(), DUNLIN.the(Bearing.class, "second-needles").thrust());
     }
 
     @Test
