@@ -5,39 +5,74 @@ import java.math.BigInteger;
 import java.math.MathContext;
 
 /**
- * An exact number: a reduced fraction with a positive denominator, so that equal values are equal records. Numbers of
- * any size; those that fit into 31 bits, as nearly all do here, are reckoned in long arithmetic. Immutable.
- *
- * @param numerator carries the sign
- * @param denominator at least 1, with no factor in common with the numerator
+ * An exact number: a reduced fraction with a positive denominator, so that equal values are equal. Numbers of any size;
+ * those that fit into 62 bits, as nearly all do here, are kept and reckoned as longs. Immutable.
  */
-public record Fraction(BigInteger numerator, BigInteger denominator) implements Comparable<Fraction> {
-    public static final Fraction ZERO = of(0);
-    public static final Fraction ONE = of(1);
+public final class Fraction implements Comparable<Fraction> {
+    /** Short numbers have a short negative, and the sum of two products known to be shorter still cannot overflow. */
+    private static final int SHORT_BITS = 62;
 
-    /** Products of two such numbers, and sums of two such products, fit into a long. */
-    private static final int SHORT_BITS = 31;
+    public static final Fraction ZERO = new Fraction(0, 1, null);
+    public static final Fraction ONE = new Fraction(1, 1, null);
+    private static final Fraction MINUS_ONE = new Fraction(-1, 1, null);
 
-    /** Reduces; throws {@link ArithmeticException} for a denominator of zero. */
-    public Fraction {
-        if (denominator.signum() == 0) {
-            throw new ArithmeticException("The denominator of %s/0 must not be zero.".formatted(numerator));
-        }
-        if (!denominator.equals(BigInteger.ONE)) {
-            BigInteger common = commonFactor(numerator, denominator);
-            if (!common.equals(BigInteger.ONE)) {
-                numerator = numerator.divide(common);
-                denominator = denominator.divide(common);
-            }
-        }
+    private final long above;
+    private final long below;
+
+    /** The reduced fraction where it is too long for the two above; else null. */
+    private final Wide wide;
+
+    private Fraction(long above, long below, Wide wide) {
+        this.above = above;
+        this.below = below;
+        this.wide = wide;
     }
 
+    /** Reduces; throws {@link ArithmeticException} for a denominator of zero. */
     public static Fraction of(long numerator, long denominator) {
-        return new Fraction(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        if (denominator == 1) {
+            return of(numerator);
+        }
+        if (denominator == 0 || bits(numerator) > SHORT_BITS || bits(denominator) > SHORT_BITS) {
+            return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        }
+        long common = denominator < 0 ? -commonFactor(numerator, denominator) : commonFactor(numerator, denominator);
+        return reduced(numerator / common, denominator / common);
     }
 
     public static Fraction of(long whole) {
-        return new Fraction(BigInteger.valueOf(whole), BigInteger.ONE);
+        return bits(whole) > SHORT_BITS ? of(BigInteger.valueOf(whole), BigInteger.ONE) : reduced(whole, 1);
+    }
+
+    /** Reduces; throws {@link ArithmeticException} for a denominator of zero. */
+    public static Fraction of(BigInteger numerator, BigInteger denominator) {
+        if (denominator.signum() == 0) {
+            throw new ArithmeticException("The denominator of %s/0 must not be zero.".formatted(numerator));
+        }
+        BigInteger factor = numerator.gcd(denominator);
+        BigInteger common = denominator.signum() < 0 ? factor.negate() : factor;
+        BigInteger above = numerator.divide(common);
+        BigInteger below = denominator.divide(common);
+        return above.bitLength() <= SHORT_BITS && below.bitLength() <= SHORT_BITS
+                ? reduced(above.longValue(), below.longValue())
+                : new Fraction(0, 0, new Wide(above, below));
+    }
+
+    private static Fraction reduced(long numerator, long denominator) {
+        if (denominator == 1 && numerator >= -1 && numerator <= 1) {
+            return numerator == 0 ? ZERO : numerator == 1 ? ONE : MINUS_ONE;
+        }
+        return new Fraction(numerator, denominator, null);
+    }
+
+    /** Carries the sign. */
+    public BigInteger numerator() {
+        return wide == null ? BigInteger.valueOf(above) : wide.above();
+    }
+
+    /** At least 1, with no factor in common with the numerator. */
+    public BigInteger denominator() {
+        return wide == null ? BigInteger.valueOf(below) : wide.below();
     }
 
     /** The number that a decimal writes, exactly: 3.05 is 61/20. */
@@ -53,15 +88,17 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
         if (other.isZero()) {
             return this;
         }
-        if (isShort() && other.isShort()) {
-            return of(
-                    numerator.longValue() * other.denominator.longValue()
-                            + other.numerator.longValue() * denominator.longValue(),
-                    denominator.longValue() * other.denominator.longValue());
+        if (wide == null && other.wide == null) {
+            long common = commonFactor(below, other.below);
+            long mine = other.below / common;
+            long theirs = below / common;
+            if (fits(above, mine) && fits(other.above, theirs) && fits(below, mine)) {
+                return of(above * mine + other.above * theirs, below * mine);
+            }
         }
-        return new Fraction(
-                numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
-                denominator.multiply(other.denominator));
+        return of(
+                numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator())),
+                denominator().multiply(other.denominator()));
     }
 
     public Fraction minus(Fraction other) {
@@ -69,18 +106,24 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     }
 
     public Fraction times(Fraction other) {
-        if (isOne()) {
+        if (this == ONE || other == ZERO) {
             return other;
         }
-        if (other.isOne()) {
+        if (other == ONE || this == ZERO) {
             return this;
         }
-        if (isShort() && other.isShort()) {
-            return of(
-                    numerator.longValue() * other.numerator.longValue(),
-                    denominator.longValue() * other.denominator.longValue());
+        if (wide == null && other.wide == null) {
+            long across = commonFactor(above, other.below);
+            long back = commonFactor(other.above, below);
+            long left = above / across;
+            long right = other.above / back;
+            long leftBelow = below / back;
+            long rightBelow = other.below / across;
+            if (fits(left, right) && fits(leftBelow, rightBelow)) {
+                return reduced(left * right, leftBelow * rightBelow);
+            }
         }
-        return new Fraction(numerator.multiply(other.numerator), denominator.multiply(other.denominator));
+        return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
     }
 
     /** Throws {@link ArithmeticException} for division by zero. */
@@ -90,11 +133,14 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
 
     /** Throws {@link ArithmeticException} for zero. */
     public Fraction inverse() {
-        return new Fraction(denominator, numerator);
+        if (wide != null || above == 0) {
+            return of(denominator(), numerator());
+        }
+        return above < 0 ? reduced(-below, -above) : reduced(below, above);
     }
 
     public Fraction negated() {
-        return new Fraction(numerator.negate(), denominator);
+        return wide == null ? reduced(-above, below) : of(wide.above().negate(), wide.below());
     }
 
     public Fraction absolute() {
@@ -102,56 +148,72 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     }
 
     public int signum() {
-        return numerator.signum();
+        return wide == null ? Long.signum(above) : wide.above().signum();
     }
 
     public boolean isZero() {
-        return signum() == 0;
+        return this == ZERO;
     }
 
     @Override
     public int compareTo(Fraction other) {
-        return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
+        if (wide == null && other.wide == null && fits(above, other.below) && fits(other.above, below)) {
+            return Long.compare(above * other.below, other.above * below);
+        }
+        return numerator()
+                .multiply(other.denominator())
+                .compareTo(other.numerator().multiply(denominator()));
     }
 
     /** The nearest double, for showing only. */
     public double toDouble() {
-        return new BigDecimal(numerator)
-                .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
+        return new BigDecimal(numerator())
+                .divide(new BigDecimal(denominator()), MathContext.DECIMAL128)
                 .doubleValue();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Fraction fraction
+                && above == fraction.above
+                && below == fraction.below
+                && (wide == null ? fraction.wide == null : wide.equals(fraction.wide));
+    }
+
+    @Override
+    public int hashCode() {
+        return wide == null ? 31 * Long.hashCode(above) + Long.hashCode(below) : wide.hashCode();
     }
 
     /** {@code 945/572}, or {@code 2} for a whole number. */
     @Override
     public String toString() {
-        return denominator.equals(BigInteger.ONE) ? numerator.toString() : numerator + "/" + denominator;
+        return denominator().equals(BigInteger.ONE) ? numerator().toString() : numerator() + "/" + denominator();
     }
 
-    private boolean isOne() {
-        return numerator.equals(BigInteger.ONE) && denominator.equals(BigInteger.ONE);
+    /** Whether the product is so short that the sum of two such is short too. */
+    private static boolean fits(long one, long other) {
+        return bits(one) + bits(other) < SHORT_BITS;
     }
 
-    private boolean isShort() {
-        return numerator.bitLength() <= SHORT_BITS && denominator.bitLength() <= SHORT_BITS;
+    private static int bits(long number) {
+        return Long.SIZE - Long.numberOfLeadingZeros(Math.abs(number));
     }
 
-    /** The greatest common factor, with the sign of the denominator. */
-    private static BigInteger commonFactor(BigInteger numerator, BigInteger denominator) {
-        if (numerator.bitLength() < Long.SIZE - 1 && denominator.bitLength() < Long.SIZE - 1) {
-            return BigInteger.valueOf(commonFactor(numerator.longValue(), denominator.longValue()));
+    /** The greatest common factor, above zero unless both are zero. */
+    private static long commonFactor(long one, long other) {
+        long common = Math.abs(other);
+        long rest = Math.abs(one);
+        if (common == 1 || rest == 1) {
+            return 1;
         }
-        BigInteger common = numerator.gcd(denominator);
-        return denominator.signum() < 0 ? common.negate() : common;
-    }
-
-    private static long commonFactor(long numerator, long denominator) {
-        long common = Math.abs(denominator);
-        long rest = Math.abs(numerator);
         while (rest != 0) {
             long next = common % rest;
             common = rest;
             rest = next;
         }
-        return denominator < 0 ? -common : common;
+        return common;
     }
+
+    private record Wide(BigInteger above, BigInteger below) {}
 }

@@ -71,6 +71,11 @@ public final class LinearForm {
         return unknowns.length == 0;
     }
 
+    /** How many unknowns occur. */
+    public int terms() {
+        return unknowns.length;
+    }
+
     /** The unknowns that occur, in rising order. */
     public int[] unknowns() {
         return unknowns.clone();

@@ -9,36 +9,30 @@ import org.layshaft.engine.exact.Fraction;
 /** What becomes of a torque of 1 on the input of a train, without losses. */
 public sealed interface Balance {
 
-    /** The torques; empty where none reach the outputs. */
+    /** The torques; empty where none reach the output. */
     default Optional<Torques> torques() {
         return Optional.empty();
     }
 
     /**
-     * It reaches the outputs.
+     * It reaches the output.
      *
      * @param forces by connection id, the multiplier of its equation: torque for each tooth of a mesh, plain torque for
      *     whatever ties at equal speed; zero where nothing is carried
-     * @param loads by body id of the output, the torque that it gives to its load
+     * @param output the torque that the output gives to its load
      * @param shareIsAssumed whether paths lie in parallel, so that equal speeds alone do not say how they share. Then the
-     *     forces are those with the least sum of squares: branches that are alike carry alike, and nothing is carried
-     *     round in circles. How unlike branches share depends on their stiffness, which a layout does not tell
+     *     wheels on one road bear as equal parts as they can, and the forces are those with the least sum of squares:
+     *     branches that are alike carry alike, and nothing is carried round in circles. How unlike branches share depends
+     *     on their stiffness, and wheels on their grip, which a layout does not tell
      */
-    record Torques(Map<String, Fraction> forces, Map<String, Fraction> loads, boolean shareIsAssumed)
-            implements Balance {
+    record Torques(Map<String, Fraction> forces, Fraction output, boolean shareIsAssumed) implements Balance {
         public Torques {
             forces = Collections.unmodifiableMap(new LinkedHashMap<>(forces));
-            loads = Collections.unmodifiableMap(new LinkedHashMap<>(loads));
         }
 
         @Override
         public Optional<Torques> torques() {
             return Optional.of(this);
-        }
-
-        /** Torque on all loads together. */
-        public Fraction output() {
-            return loads.values().stream().reduce(Fraction.ZERO, Fraction::plus);
         }
 
         /** Torque that the connection puts on each body it ties, by body id. */

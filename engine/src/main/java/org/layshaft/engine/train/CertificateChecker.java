@@ -28,7 +28,7 @@ public final class CertificateChecker {
     /** Whether the set locks this train by itself, and each of its connections is needed for that. */
     public static boolean holds(LockingSet set, Train train) {
         return set.certificate().outcome() == Outcome.LOCKED
-                && holds(set.certificate(), LockingSet.only(set.connections(), train))
+                && holds(set.certificate(), train.tiedOnlyBy(set.connections()))
                 && set.connections().stream().allMatch(spared -> isFreedWithout(spared, set, train));
     }
 
@@ -37,7 +37,7 @@ public final class CertificateChecker {
         List<Connection> others =
                 set.connections().stream().filter(each -> each != spared).toList();
         return allows(others, motion)
-                && Stream.concat(Stream.of(train.input()), train.outputs().stream())
+                && Stream.of(train.input(), train.output())
                         .anyMatch(body -> !speed(body, motion).isZero());
     }
 
@@ -67,7 +67,7 @@ public final class CertificateChecker {
         boolean inputTurns = turns().anyMatch(turns -> !turns.input().isZero());
         boolean outputTurns = turns().anyMatch(turns -> !turns.output().isZero());
         boolean inputStands = proves(Map.of(train.input(), Fraction.ONE));
-        boolean outputStands = train.outputs().stream().allMatch(output -> proves(Map.of(output, Fraction.ONE)));
+        boolean outputStands = proves(Map.of(train.output(), Fraction.ONE));
         return switch (certificate.outcome()) {
             case DRIVES -> ratioIsProven();
             case NEUTRAL -> inputTurns && outputTurns && strays();
@@ -77,16 +77,15 @@ public final class CertificateChecker {
         };
     }
 
-    /** Whether each output is proven to keep the ratio that a motion shows. */
+    /** Whether the output is proven to keep the ratio that a motion shows. */
     private boolean ratioIsProven() {
         return turns().filter(
                         turns -> !turns.input().isZero() && !turns.output().isZero())
                 .map(turns -> turns.input().over(turns.output()))
-                .anyMatch(ratio -> train.outputs().stream()
-                        .allMatch(output -> proves(Map.of(train.input(), Fraction.ONE, output, ratio.negated()))));
+                .anyMatch(ratio -> proves(Map.of(train.input(), Fraction.ONE, train.output(), ratio.negated())));
     }
 
-    /** Whether the motions show the outputs at more than one ratio to the input. */
+    /** Whether the motions show the output at more than one ratio to the input. */
     private boolean strays() {
         return turns().anyMatch(one -> turns().anyMatch(other ->
                 !one.input().times(other.output()).equals(other.input().times(one.output()))));
@@ -98,14 +97,13 @@ public final class CertificateChecker {
 
     private Stream<Turns> turns() {
         return certificate.motions().stream()
-                .flatMap(motion -> train.outputs().stream()
-                        .map(output -> new Turns(speed(train.input(), motion), speed(output, motion))));
+                .map(motion -> new Turns(speed(train.input(), motion), speed(train.output(), motion)));
     }
 
     private static Fraction speed(String body, Map<String, Fraction> motion) {
         return motion.getOrDefault(body, Fraction.ZERO);
     }
 
-    /** Turns of the input, and of one output, in one motion. */
+    /** Turns of the input, and of the output, in one motion. */
     private record Turns(Fraction input, Fraction output) {}
 }

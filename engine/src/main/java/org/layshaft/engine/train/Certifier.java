@@ -1,6 +1,7 @@
 package org.layshaft.engine.train;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.layshaft.engine.api.Motion.Outcome;
@@ -16,16 +17,13 @@ public final class Certifier {
         return new Certificate(outcome, motions(train, speeds), proofs(train, speeds, outcome));
     }
 
-    /** The input turning once, where it can; and whatever else moves an output. */
+    /** The input turning once, where it can; and whatever else moves the output. */
     private static List<Map<String, Fraction>> motions(Train train, Speeds speeds) {
         List<Map<String, Fraction>> motions = new ArrayList<>();
         if (speeds.arePossible()) {
             motions.add(speeds.asGiven());
         }
-        train.outputs().stream()
-                .flatMap(output -> speeds.freedomsOf(output).stream())
-                .distinct()
-                .forEach(motions::add);
+        motions.addAll(speeds.freedomsOf(train.output()));
         return motions;
     }
 
@@ -35,21 +33,19 @@ public final class Certifier {
             sums.add(Map.of(train.input(), Fraction.ONE));
         }
         if (outcome == Outcome.LOCKED || outcome == Outcome.OUTPUT_HELD) {
-            train.outputs().forEach(output -> sums.add(Map.of(output, Fraction.ONE)));
+            sums.add(Map.of(train.output(), Fraction.ONE));
         }
         if (outcome == Outcome.DRIVES) {
-            train.outputs()
-                    .forEach(output -> sums.add(Map.of(
-                            train.input(),
-                            Fraction.ONE,
-                            output,
-                            speeds.of(output).orElseThrow().inverse().negated())));
+            Fraction ratio = speeds.of(train.output()).orElseThrow().inverse();
+            sums.add(Map.of(train.input(), Fraction.ONE, train.output(), ratio.negated()));
         }
-        return sums.stream().map(sum -> proof(train, sum)).toList();
+        return sums.stream().map(sum -> proof(train, speeds, sum)).toList();
     }
 
-    private static Certificate.Proof proof(Train train, Map<String, Fraction> sum) {
+    private static Certificate.Proof proof(Train train, Speeds speeds, Map<String, Fraction> sum) {
+        Map<Integer, Fraction> numbered = new HashMap<>();
+        sum.forEach((body, coefficient) -> numbered.put(train.number(body), coefficient));
         return new Certificate.Proof(
-                sum, Combination.addingUpTo(sum, train).orElseThrow().multipliers());
+                sum, Forces.addingUpTo(numbered, speeds.forest()).orElseThrow().byConnection());
     }
 }

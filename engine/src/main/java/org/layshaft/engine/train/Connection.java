@@ -3,6 +3,7 @@ package org.layshaft.engine.train;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Side;
 
@@ -156,11 +157,18 @@ public sealed interface Connection {
     }
 
     /**
-     * A wheel, or an output shaft on its way to wheels, rolling straight ahead on one road with the others.
+     * A wheel, or an output shaft on its way to wheels, rolling on one road with the others.
      *
-     * @param output id of the body; the road, {@link Train#ROAD}, turns as it does
+     * @param output id of the body
+     * @param turns its turns for one of the road, {@link Train#ROAD}: 1 straight ahead, more on the outside of a bend
      */
-    record Rolling(String output) implements Connection {
+    record Rolling(String output, Fraction turns) implements Connection {
+
+        /** Straight ahead. */
+        public Rolling(String output) {
+            this(output, Fraction.ONE);
+        }
+
         @Override
         public String id() {
             return "road " + output;
@@ -168,20 +176,12 @@ public sealed interface Connection {
 
         @Override
         public Equation equation() {
-            return Equation.sameSpeed(output, Train.ROAD);
-        }
-    }
-
-    /** The road, straight ahead: both wheels turn alike. */
-    record StraightAhead(String left, String right) implements Connection {
-        @Override
-        public String id() {
-            return "straight ahead";
-        }
-
-        @Override
-        public Equation equation() {
-            return Equation.sameSpeed(left, right);
+            Map<String, Long> coefficients = new LinkedHashMap<>();
+            coefficients.put(output, turns.denominator().longValueExact());
+            if (!turns.isZero()) {
+                coefficients.put(Train.ROAD, turns.numerator().negate().longValueExact());
+            }
+            return new Equation(coefficients);
         }
     }
 }

@@ -29,28 +29,24 @@ public record LockingSet(
         if (!locks(train)) {
             return Optional.empty();
         }
-        List<Connection> needed = new ArrayList<>(train.connections());
-        for (Connection each : train.connections()) {
+        List<Row> needed = new ArrayList<>(train.rows());
+        for (Row each : train.rows()) {
             if (locks(without(each, needed, train))) {
                 needed.remove(each);
             }
         }
         Map<String, Map<String, Fraction>> freed = new LinkedHashMap<>();
         needed.forEach(each -> freed.put(each.id(), freedom(without(each, needed, train))));
-        return Optional.of(new LockingSet(needed, Certifier.certify(only(needed, train)), freed));
+        Train locked = train.tiedBy(List.copyOf(needed));
+        return Optional.of(new LockingSet(locked.connections(), Certifier.certify(locked), freed));
     }
 
     private static boolean locks(Train train) {
         return TrainSolver.outcome(train, Speeds.perTurnOfInput(train)) == Outcome.LOCKED;
     }
 
-    private static Train without(Connection one, List<Connection> connections, Train train) {
-        return only(connections.stream().filter(each -> !each.equals(one)).toList(), train);
-    }
-
-    /** The same bodies, tied by these connections alone. */
-    static Train only(List<Connection> connections, Train train) {
-        return new Train(train.bodies(), connections, train.input(), train.outputs());
+    private static Train without(Row one, List<Row> rows, Train train) {
+        return train.tiedBy(rows.stream().filter(each -> each != one).toList());
     }
 
     private static Map<String, Fraction> freedom(Train train) {

@@ -1,7 +1,6 @@
 package org.layshaft.engine.train;
 
-import java.util.Arrays;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,105 +9,167 @@ import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.exact.LinearForm;
 import org.layshaft.engine.exact.LinearSystem;
 
-/** All the ways in which the bodies of a train can turn, some speeds being given. Not thread-safe. */
+/**
+ * All the ways in which the bodies of a train can turn, some speeds being given. In each tree of the {@link Forest} one
+ * speed gives all others; only the speeds of the roots are solved for. Not thread-safe.
+ */
 final class Speeds {
-    private final List<String> bodies;
-    private final Map<String, Integer> numbers = new HashMap<>();
-    private final LinearSystem system;
+    private final Train train;
+    private final Forest forest;
 
-    private Speeds(List<String> bodies) {
-        this.bodies = bodies;
-        bodies.forEach(body -> numbers.put(body, numbers.size()));
-        this.system = new LinearSystem(bodies.size());
+    /** By body, its speed for one turn of its root, and the unknown that the speed of the root is. */
+    private final Fraction[] ratios;
+
+    private final int[] unknowns;
+    private final LinearSystem roots;
+
+    private Speeds(Train train) {
+        this.train = train;
+        this.forest = Forest.of(train);
+        this.ratios = new Fraction[forest.ground() + 1];
+        this.unknowns = new int[forest.ground() + 1];
+        this.roots = new LinearSystem(spread());
+        roots.require(LinearForm.of(unknowns[forest.ground()], Fraction.ONE));
+        for (int number : forest.loose()) {
+            roots.require(form(forest.row(number)));
+        }
     }
 
     /** What is left when these speeds are given, in turns. */
     static Speeds of(Train train, Map<String, Fraction> given) {
-        Speeds speeds = new Speeds(train.bodies());
-        train.connections().forEach(connection -> speeds.system.require(speeds.form(connection.equation())));
+        Speeds speeds = new Speeds(train);
         given.forEach(speeds::give);
         return speeds;
     }
 
     /** What is left when the input turns once. */
     static Speeds perTurnOfInput(Train train) {
-        return of(train, Map.of(train.input(), Fraction.ONE));
+        Speeds speeds = new Speeds(train);
+        speeds.give(train.input(), Fraction.ONE);
+        return speeds;
+    }
+
+    Forest forest() {
+        return forest;
     }
 
     /** Whether the speeds given can be. */
     boolean arePossible() {
-        return system.isSolvable();
+        return roots.isSolvable();
     }
 
     /** Whether the connections let this body only stand still. */
     boolean holds(String body) {
-        return form(body).isZero();
+        return form(train.number(body)).isZero();
     }
 
     /** The speed that is fixed by what is given; empty where the body can turn at any other. */
     Optional<Fraction> of(String body) {
-        LinearForm form = form(body);
-        Fraction fixed = form.coefficientOf(system.one());
-        return form.isZero() || !fixed.isZero() && form.unknowns().length == 1 ? Optional.of(fixed) : Optional.empty();
+        return fixed(form(train.number(body)));
     }
 
     /** Every speed that is fixed, in the order of the train. */
     Map<String, Fraction> fixed() {
-        Map<String, Fraction> fixed = new LinkedHashMap<>();
-        bodies.forEach(body -> of(body).ifPresent(speed -> fixed.put(body, speed)));
+        List<Optional<Fraction>> ofRoots = new ArrayList<>();
+        for (int unknown = 0; unknown < roots.one(); unknown++) {
+            ofRoots.add(fixed(roots.valueOf(unknown)));
+        }
+        Map<String, Fraction> fixed = new LinkedHashMap<>(2 * ratios.length);
+        for (int body = 0; body < train.bodies().size(); body++) {
+            Optional<Fraction> ofRoot = ofRoots.get(unknowns[body]);
+            if (ofRoot.isPresent()) {
+                fixed.put(train.bodies().get(body), ofRoot.get().times(ratios[body]));
+            }
+        }
         return fixed;
     }
 
     /** One motion at the speeds given: what is not fixed by them stands, as far as it can. */
     Map<String, Fraction> asGiven() {
-        return along(system.one());
+        return along(roots.one());
     }
 
     /** Motions that make this body turn while everything given stands; none where its speed is fixed. */
     List<Map<String, Fraction>> freedomsOf(String body) {
-        return Arrays.stream(form(body).unknowns())
-                .filter(unknown -> unknown != system.one())
-                .mapToObj(this::along)
-                .toList();
+        List<Map<String, Fraction>> freedoms = new ArrayList<>();
+        for (int unknown : form(train.number(body)).unknowns()) {
+            if (unknown != roots.one()) {
+                freedoms.add(along(unknown));
+            }
+        }
+        return freedoms;
     }
 
-    /** A motion at the speeds given in which the turns of these bodies add up to zero; empty where there is none. */
-    Optional<Map<String, Fraction>> asGivenWhileStand(List<String> load) {
-        LinearForm sum = load.stream().map(this::form).reduce(LinearForm.ZERO, LinearForm::plus);
+    /** A motion at the speeds given in which this body stands; empty where there is none. */
+    Optional<Map<String, Fraction>> asGivenWhileStands(String body) {
+        LinearForm form = form(train.number(body));
         Map<String, Fraction> motion = asGiven();
-        Fraction turns = sum.coefficientOf(system.one());
+        Fraction turns = form.coefficientOf(roots.one());
         if (turns.isZero()) {
             return Optional.of(motion);
         }
-        int first = sum.unknowns()[0];
-        if (first == system.one()) {
+        int first = form.unknowns()[0];
+        if (first == roots.one()) {
             return Optional.empty();
         }
-        Fraction back = turns.over(sum.coefficientOf(first)).negated();
-        along(first).forEach((body, speed) -> motion.merge(body, speed.times(back), Fraction::plus));
+        Fraction back = turns.over(form.coefficientOf(first)).negated();
+        along(first).forEach((each, speed) -> motion.merge(each, speed.times(back), Fraction::plus));
         return Optional.of(motion);
     }
 
     private Map<String, Fraction> along(int unknown) {
-        Map<String, Fraction> motion = new LinkedHashMap<>();
-        bodies.forEach(body -> motion.put(body, form(body).coefficientOf(unknown)));
+        Fraction[] ofRoots = new Fraction[roots.one()];
+        for (int root = 0; root < ofRoots.length; root++) {
+            ofRoots[root] = roots.valueOf(root).coefficientOf(unknown);
+        }
+        Map<String, Fraction> motion = new LinkedHashMap<>(2 * ratios.length);
+        for (int body = 0; body < train.bodies().size(); body++) {
+            motion.put(train.bodies().get(body), ofRoots[unknowns[body]].times(ratios[body]));
+        }
         return motion;
     }
 
+    private Optional<Fraction> fixed(LinearForm form) {
+        if (form.isZero()) {
+            return Optional.of(Fraction.ZERO);
+        }
+        Fraction fixed = form.coefficientOf(roots.one());
+        return fixed.isZero() || form.terms() > 1 ? Optional.empty() : Optional.of(fixed);
+    }
+
     private void give(String body, Fraction speed) {
-        system.require(LinearForm.of(numbers.get(body), Fraction.ONE)
-                .plus(LinearForm.of(system.one(), Fraction.ONE), speed.negated()));
+        roots.require(form(train.number(body)).plus(LinearForm.of(roots.one(), speed.negated())));
     }
 
-    private LinearForm form(String body) {
-        return system.valueOf(numbers.get(body));
+    private LinearForm form(int body) {
+        return roots.valueOf(unknowns[body]).times(ratios[body]);
     }
 
-    private LinearForm form(Equation equation) {
+    private LinearForm form(Row row) {
         LinearForm form = LinearForm.ZERO;
-        for (Map.Entry<String, Long> term : equation.coefficients().entrySet()) {
-            form = form.plus(LinearForm.of(numbers.get(term.getKey()), Fraction.of(term.getValue())));
+        for (int place = 0; place < row.bodies().length; place++) {
+            int body = row.bodies()[place];
+            form = form.plus(LinearForm.of(unknowns[body], ratios[body].times(row.coefficient(place))));
         }
         return form;
+    }
+
+    /** Numbers the roots, spreads ratios from each of them outward, and tells how many there are. */
+    private int spread() {
+        int found = 0;
+        for (int body = 0; body < ratios.length; body++) {
+            if (forest.isRoot(body)) {
+                ratios[body] = Fraction.ONE;
+                unknowns[body] = found++;
+            }
+        }
+        int[] inward = forest.inward();
+        for (int place = inward.length - 1; place >= 0; place--) {
+            int body = inward[place];
+            int parent = forest.parent(body);
+            ratios[body] = ratios[parent].times(forest.row(forest.trunk(body)).ratioOf(body));
+            unknowns[body] = unknowns[parent];
+        }
+        return found;
     }
 }

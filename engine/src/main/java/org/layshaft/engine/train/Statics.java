@@ -1,10 +1,12 @@
 package org.layshaft.engine.train;
 
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import org.layshaft.engine.api.Motion.Outcome;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.exact.LinearForm;
 import org.layshaft.engine.exact.LinearSystem;
 
 /**
@@ -15,45 +17,67 @@ import org.layshaft.engine.exact.LinearSystem;
 public final class Statics {
     private Statics() {}
 
-    /**
-     * What a torque of 1 on the input comes to, the load lying on all outputs in equal shares. Does not ask that the
-     * outputs turn alike: in a bend, without {@link Connection.StraightAhead}, the shares stay equal.
-     */
+    /** What a torque of 1 on the input comes to, the load lying on the output. */
     public static Balance of(Train train) {
         Speeds speeds = Speeds.perTurnOfInput(train);
-        if (!speeds.arePossible()) {
-            return new Balance.Held();
-        }
-        return speeds.asGivenWhileStand(train.outputs())
-                .<Balance>map(Balance.Slips::new)
-                .orElseGet(() -> driving(train, speeds.asGiven()));
+        return TrainSolver.outcome(train, speeds) == Outcome.DRIVES
+                ? torques(train, speeds, driving(train, speeds))
+                : withoutDrive(train, speeds);
     }
 
-    /** Connections that carry nothing, whatever torques stand on the input and on each output. */
+    /** Connections that carry nothing, whatever torques stand on the input and on the output. */
     public static Set<String> carryingNothing(Train train) {
-        LinearSystem system = new LinearSystem(train.connections().size());
-        Combination.totals(train).forEach((body, total) -> {
-            if (!body.equals(train.input()) && !train.outputs().contains(body)) {
-                system.require(total);
+        LinearForm[] totals = new LinearForm[train.bodies().size()];
+        Arrays.fill(totals, LinearForm.ZERO);
+        LinearSystem system = new LinearSystem(train.rows().size());
+        for (int number = 0; number < train.rows().size(); number++) {
+            Row row = train.rows().get(number);
+            for (int place = 0; place < row.bodies().length; place++) {
+                int body = row.bodies()[place];
+                totals[body] = totals[body].plus(LinearForm.of(number, row.coefficient(place)));
             }
-        });
+        }
+        for (int body = 0; body < totals.length; body++) {
+            if (body != train.number(train.input()) && body != train.number(train.output())) {
+                system.require(totals[body]);
+            }
+        }
         Set<String> idle = new LinkedHashSet<>();
-        for (int number = 0; number < train.connections().size(); number++) {
+        for (int number = 0; number < train.rows().size(); number++) {
             if (system.valueOf(number).isZero()) {
-                idle.add(train.connections().get(number).id());
+                idle.add(train.rows().get(number).id());
             }
         }
         return idle;
     }
 
-    /** The torques of a train whose input turns once while its outputs, together, turn as in this motion. */
-    static Balance.Torques driving(Train train, Map<String, Fraction> motion) {
-        Fraction turns = train.outputs().stream().map(motion::get).reduce(Fraction.ZERO, Fraction::plus);
-        Map<String, Fraction> loads = new LinkedHashMap<>();
-        train.outputs().forEach(output -> loads.put(output, turns.inverse()));
-        Map<String, Fraction> fromConnections = new LinkedHashMap<>(loads);
-        fromConnections.merge(train.input(), Fraction.ONE.negated(), Fraction::plus);
-        Combination combination = Combination.addingUpTo(fromConnections, train).orElseThrow();
-        return new Balance.Torques(combination.multipliers(), loads, !combination.unique());
+    /** The forces of a train whose output turns with its input. */
+    static Forces driving(Train train, Speeds speeds) {
+        Fraction load = load(train, speeds);
+        return Forces.addingUpTo(
+                        train.input().equals(train.output())
+                                ? Map.of()
+                                : Map.of(
+                                        train.number(train.input()),
+                                        Fraction.ONE.negated(),
+                                        train.number(train.output()),
+                                        load),
+                        speeds.forest())
+                .orElseThrow();
+    }
+
+    static Balance.Torques torques(Train train, Speeds speeds, Forces forces) {
+        return new Balance.Torques(forces.byConnection(), load(train, speeds), !forces.areUnique());
+    }
+
+    /** What a train comes to whose output does not turn with its input. */
+    static Balance withoutDrive(Train train, Speeds speeds) {
+        return speeds.arePossible()
+                ? new Balance.Slips(speeds.asGivenWhileStands(train.output()).orElseThrow())
+                : new Balance.Held();
+    }
+
+    private static Fraction load(Train train, Speeds speeds) {
+        return speeds.of(train.output()).orElseThrow().inverse();
     }
 }

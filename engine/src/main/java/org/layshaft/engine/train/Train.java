@@ -1,22 +1,106 @@
 package org.layshaft.engine.train;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * One stance of one box, ready to be solved.
- *
- * @param bodies ids of everything that can turn, in the order of the layout
- * @param connections the equations between them
- * @param input the body that the clutch drives
- * @param outputs the bodies that the load is on: the output shaft, or both wheels, each taking an equal share
+ * One stance of one box, ready to be solved. What ties whatever is engaged is best made once, and added to with
+ * {@link #with}. Immutable.
  */
-public record Train(List<String> bodies, List<Connection> connections, String input, List<String> outputs) {
+public final class Train {
     /** The body that all outputs are tied to, where there are several, and that the load is on. */
     public static final String ROAD = "road";
 
-    public Train {
-        bodies = List.copyOf(bodies);
-        connections = List.copyOf(connections);
-        outputs = List.copyOf(outputs);
+    private final List<String> bodies;
+    private final Map<String, Integer> numbers;
+    private final List<Row> rows;
+    private final String input;
+    private final String output;
+
+    private Train(List<String> bodies, Map<String, Integer> numbers, List<Row> rows, String input, String output) {
+        this.bodies = bodies;
+        this.numbers = numbers;
+        this.rows = rows;
+        this.input = input;
+        this.output = output;
+    }
+
+    /**
+     * Throws {@link IllegalArgumentException} where input, output or a connection speaks of a body that there is not, or
+     * where two connections of one id say different things.
+     *
+     * @param bodies ids of everything that can turn, in the order of the layout
+     * @param connections the equations between them
+     * @param input the body that the clutch drives
+     * @param output the body that the load is on: the output shaft, or the road
+     */
+    public static Train of(List<String> bodies, List<Connection> connections, String input, String output) {
+        Map<String, Integer> numbers = new HashMap<>();
+        bodies.forEach(body -> numbers.put(body, numbers.size()));
+        for (String end : List.of(input, output)) {
+            if (!numbers.containsKey(end)) {
+                throw new IllegalArgumentException("'%s' is no body of the train.".formatted(end));
+            }
+        }
+        return new Train(List.copyOf(bodies), numbers, List.of(), input, output).with(connections);
+    }
+
+    /** The same train with more tied. What is tied so already stays as it is. */
+    public Train with(List<Connection> more) {
+        Map<String, Row> all = new LinkedHashMap<>(2 * (rows.size() + more.size()));
+        rows.forEach(row -> all.put(row.id(), row));
+        for (Connection connection : more) {
+            Row row = Row.of(connection, numbers);
+            Row twin = all.putIfAbsent(row.id(), row);
+            if (twin != null && !twin.connection().equals(connection)) {
+                throw new IllegalArgumentException("Two connections are called '%s': %s and %s."
+                        .formatted(row.id(), twin.connection(), connection));
+            }
+        }
+        return tiedBy(List.copyOf(all.values()));
+    }
+
+    /** The same bodies tied by these rows alone. */
+    Train tiedBy(List<Row> some) {
+        return new Train(bodies, numbers, some, input, output);
+    }
+
+    /** The same bodies tied by these of its connections alone. */
+    Train tiedOnlyBy(List<Connection> some) {
+        return new Train(bodies, numbers, List.of(), input, output).with(some);
+    }
+
+    public List<String> bodies() {
+        return bodies;
+    }
+
+    public List<Connection> connections() {
+        List<Connection> connections = new ArrayList<>(rows.size());
+        rows.forEach(row -> connections.add(row.connection()));
+        return connections;
+    }
+
+    public String input() {
+        return input;
+    }
+
+    public String output() {
+        return output;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    /** Number of a body; throws {@link IllegalArgumentException} where there is none of this id. */
+    int number(String body) {
+        Integer number = numbers.get(body);
+        if (number == null) {
+            throw new IllegalArgumentException("'%s' is no body of the train.".formatted(body));
+        }
+        return number;
     }
 }

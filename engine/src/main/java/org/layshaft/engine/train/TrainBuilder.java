@@ -23,19 +23,22 @@ public final class TrainBuilder {
     private final Layout layout;
     private final Changes changes;
     private final Bodies bodies;
+    private final Train neutral;
 
     public TrainBuilder(Layout layout, Changes changes) {
         this.layout = layout;
         this.changes = changes;
         this.bodies = new Bodies(layout, changes.cuts());
+        List<String> outputs = bodies.outputs();
+        this.neutral =
+                Train.of(bodies.all(), permanent(), bodies.input(), outputs.size() > 1 ? Train.ROAD : outputs.get(0));
     }
 
     /** The train with sleeves and sliding gears standing so. */
     public Train at(Stance stance) {
-        List<Connection> connections = new ArrayList<>(permanent());
-        stance.engaged().forEach((member, side) -> connections.addAll(engagedBy(layout.member(member), side)));
-        List<String> outputs = bodies.outputs();
-        return new Train(bodies.all(), connections, bodies.input(), outputs.size() > 1 ? List.of(Train.ROAD) : outputs);
+        List<Connection> engaged = new ArrayList<>();
+        stance.engaged().forEach((member, side) -> engaged.addAll(engagedBy(layout.member(member), side)));
+        return neutral.with(engaged);
     }
 
     public String input() {

@@ -1,6 +1,5 @@
 package org.layshaft.engine.train;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,8 +10,8 @@ import org.layshaft.engine.exact.Fraction;
 /**
  * Says what a train does, from the space of all motions that its connections allow. Exact over the rationals. Stateless.
  *
- * <p>Input and output are judged on the whole space: it {@linkplain Outcome#DRIVES drives} where every output turns at
- * one fixed ratio to the input in every motion, and neither only stands; a body is held where it stands in every motion.
+ * <p>Input and output are judged on the whole space: it {@linkplain Outcome#DRIVES drives} where the output turns at one
+ * fixed ratio to the input in every motion, and does not only stand; a body is held where it stands in every motion.
  * What else is free, an idle gear or the wheels in neutral, does not matter to that.
  */
 public final class TrainSolver {
@@ -31,12 +30,20 @@ public final class TrainSolver {
     public static Motion solve(Train train) {
         Speeds speeds = Speeds.perTurnOfInput(train);
         Outcome outcome = outcome(train, speeds);
+        return outcome == Outcome.DRIVES
+                ? driving(train, speeds, Statics.driving(train, speeds))
+                : idle(outcome, speeds);
+    }
+
+    /** The same motion, and the torques with it. */
+    public static State stateOf(Train train) {
+        Speeds speeds = Speeds.perTurnOfInput(train);
+        Outcome outcome = outcome(train, speeds);
         if (outcome != Outcome.DRIVES) {
-            return new Motion(outcome, speeds.fixed(), Set.of(), Optional.empty());
+            return new State(idle(outcome, speeds), Statics.withoutDrive(train, speeds));
         }
-        Fraction output = speeds.of(train.outputs().get(0)).orElseThrow();
-        Set<String> carrying = PowerPath.of(train, Statics.driving(train, speeds.asGiven()));
-        return new Motion(outcome, speeds.fixed(), carrying, Optional.of(output.inverse()));
+        Forces forces = Statics.driving(train, speeds);
+        return new State(driving(train, speeds, forces), Statics.torques(train, speeds, forces));
     }
 
     /**
@@ -52,15 +59,23 @@ public final class TrainSolver {
     }
 
     static Outcome outcome(Train train, Speeds perTurnOfInput) {
-        boolean outputHeld = train.outputs().stream().allMatch(perTurnOfInput::holds);
+        boolean outputHeld = perTurnOfInput.holds(train.output());
         if (!perTurnOfInput.arePossible()) {
             return outputHeld ? Outcome.LOCKED : Outcome.INPUT_HELD;
         }
         if (outputHeld) {
             return Outcome.OUTPUT_HELD;
         }
-        List<Optional<Fraction>> outputs =
-                train.outputs().stream().map(perTurnOfInput::of).distinct().toList();
-        return outputs.size() == 1 && outputs.get(0).isPresent() ? Outcome.DRIVES : Outcome.NEUTRAL;
+        return perTurnOfInput.of(train.output()).isPresent() ? Outcome.DRIVES : Outcome.NEUTRAL;
+    }
+
+    private static Motion driving(Train train, Speeds speeds, Forces forces) {
+        Fraction output = speeds.of(train.output()).orElseThrow();
+        return new Motion(
+                Outcome.DRIVES, speeds.fixed(), PowerPath.of(train, forces.byRow()), Optional.of(output.inverse()));
+    }
+
+    private static Motion idle(Outcome outcome, Speeds speeds) {
+        return new Motion(outcome, speeds.fixed(), Set.of(), Optional.empty());
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ejml.simple.SimpleMatrix;
 import org.ejml.simple.SimpleSVD;
 import org.layshaft.engine.api.Motion.Outcome;
@@ -28,19 +29,13 @@ final class FloatingRoad {
     }
 
     Outcome outcome() {
-        boolean outputStands = train.outputs().stream().allMatch(this::stands);
         if (stands(train.input())) {
-            return outputStands ? Outcome.LOCKED : Outcome.INPUT_HELD;
+            return stands(train.output()) ? Outcome.LOCKED : Outcome.INPUT_HELD;
         }
-        if (outputStands) {
+        if (stands(train.output())) {
             return Outcome.OUTPUT_HELD;
         }
-        List<Optional<Double>> turns =
-                train.outputs().stream().map(this::perTurnOfInput).toList();
-        boolean alike = turns.stream()
-                .allMatch(each ->
-                        each.isPresent() && Math.abs(each.get() - turns.get(0).orElse(Double.NaN)) < TOLERANCE);
-        return alike ? Outcome.DRIVES : Outcome.NEUTRAL;
+        return perTurnOfInput(train.output()).isPresent() ? Outcome.DRIVES : Outcome.NEUTRAL;
     }
 
     /** Speeds of the bodies that have but one while the input turns once; zeros where the input stands. */
@@ -58,21 +53,43 @@ final class FloatingRoad {
         return speeds;
     }
 
-    /** Forces by connection id that balance 1 on the input and these loads on the outputs, the least by squares. */
-    Map<String, Double> forces(double loadOnEach) {
+    /**
+     * Forces by connection id that balance 1 on the input and this load on the output: of all such, those that share the
+     * road most equally among the wheels, and of these the least by squares.
+     */
+    Map<String, Double> forces(double load) {
         SimpleMatrix outside = new SimpleMatrix(train.bodies().size(), 1);
         outside.set(number(train.input()), 0, -1);
-        train.outputs().forEach(output -> outside.set(number(output), 0, loadOnEach));
+        outside.set(number(train.output()), 0, load);
         SimpleMatrix forces = svd.getU()
                 .cols(0, rank)
                 .mult(svd.getW().extractMatrix(0, rank, 0, rank).invert())
                 .mult(svd.getV().cols(0, rank).transpose())
                 .mult(outside);
+        List<Integer> onTheRoad = IntStream.range(0, train.connections().size())
+                .filter(row -> train.connections().get(row) instanceof Connection.Rolling)
+                .boxed()
+                .toList();
+        if (rank < train.connections().size() && !onTheRoad.isEmpty()) {
+            SimpleMatrix open = svd.getU().cols(rank, train.connections().size());
+            LeastSquares road = new LeastSquares(rows(open, onTheRoad));
+            forces = forces.minus(open.mult(road.solution(rows(forces, onTheRoad))));
+            SimpleMatrix stillOpen = open.mult(road.nullSpace());
+            forces = forces.minus(stillOpen.mult(new LeastSquares(stillOpen).solution(forces)));
+        }
         Map<String, Double> byConnection = new LinkedHashMap<>();
         for (int row = 0; row < train.connections().size(); row++) {
             byConnection.put(train.connections().get(row).id(), forces.get(row, 0));
         }
         return byConnection;
+    }
+
+    private static SimpleMatrix rows(SimpleMatrix of, List<Integer> which) {
+        SimpleMatrix rows = new SimpleMatrix(which.size(), of.getNumCols());
+        for (int row = 0; row < which.size(); row++) {
+            rows.insertIntoThis(row, 0, of.rows(which.get(row), which.get(row) + 1));
+        }
+        return rows;
     }
 
     private boolean stands(String body) {

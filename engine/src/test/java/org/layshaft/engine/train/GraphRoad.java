@@ -1,6 +1,7 @@
 package org.layshaft.engine.train;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ final class GraphRoad {
     private final ConnectivityInspector<String, Tie> parts;
     private final Map<String, Fraction> relative = new HashMap<>();
     private final Map<Set<String>, Boolean> standing = new HashMap<>();
+    private final Set<String> held = new HashSet<>();
 
     GraphRoad(Train train) {
         this.train = train;
@@ -39,16 +41,13 @@ final class GraphRoad {
     }
 
     Outcome outcome() {
-        boolean outputStands = train.outputs().stream().allMatch(this::stands);
         if (stands(train.input())) {
-            return outputStands ? Outcome.LOCKED : Outcome.INPUT_HELD;
+            return stands(train.output()) ? Outcome.LOCKED : Outcome.INPUT_HELD;
         }
-        if (outputStands) {
+        if (stands(train.output())) {
             return Outcome.OUTPUT_HELD;
         }
-        List<Optional<Fraction>> turns =
-                train.outputs().stream().map(this::perTurnOfInput).distinct().toList();
-        return turns.size() == 1 && turns.get(0).isPresent() ? Outcome.DRIVES : Outcome.NEUTRAL;
+        return perTurnOfInput(train.output()).isPresent() ? Outcome.DRIVES : Outcome.NEUTRAL;
     }
 
     Map<String, Fraction> speeds() {
@@ -94,26 +93,26 @@ final class GraphRoad {
                             ? Fraction.ONE
                             : tie.across(body, relative.get(Graphs.getOppositeVertex(graph, tie, body))));
         }
-        return part.stream()
-                .flatMap(body -> graph.edgesOf(body).stream()
-                        .filter(tie -> !relative.get(body)
-                                .equals(tie.across(body, relative.get(Graphs.getOppositeVertex(graph, tie, body))))))
-                .findAny()
-                .isPresent();
+        return part.stream().anyMatch(held::contains)
+                || part.stream()
+                        .flatMap(body -> graph.edgesOf(body).stream()
+                                .filter(tie -> !relative.get(body)
+                                        .equals(tie.across(
+                                                body, relative.get(Graphs.getOppositeVertex(graph, tie, body))))))
+                        .findAny()
+                        .isPresent();
     }
 
     private void tie(Connection connection) {
         if (connection instanceof Connection.Split) {
             return;
         }
-        if (connection instanceof Connection.Meshing meshing) {
-            add(
-                    meshing.mesh().first(),
-                    meshing.mesh().second(),
-                    Fraction.of(-meshing.secondTeeth(), meshing.firstTeeth()));
+        Map<String, Long> terms = connection.equation().coefficients();
+        List<String> ends = List.copyOf(terms.keySet());
+        if (ends.size() == 1) {
+            held.add(ends.get(0));
         } else {
-            List<String> ends = List.copyOf(connection.equation().coefficients().keySet());
-            add(ends.get(0), ends.get(1), Fraction.ONE);
+            add(ends.get(0), ends.get(1), Fraction.of(-terms.get(ends.get(1)), terms.get(ends.get(0))));
         }
     }
 

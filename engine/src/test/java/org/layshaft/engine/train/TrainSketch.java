@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Side;
 
@@ -45,14 +46,23 @@ public final class TrainSketch {
         return add(new Connection.Joined(halfShaft, wheel));
     }
 
-    public TrainSketch straightAhead(String left, String right) {
-        return add(new Connection.StraightAhead(left, right));
+    /** Wheels that roll straight ahead on one road. */
+    public TrainSketch rolling(String... wheels) {
+        for (String wheel : wheels) {
+            add(new Connection.Rolling(wheel));
+        }
+        return this;
     }
 
-    public Train from(String input, String... outputs) {
+    /** A wheel that turns so often for one turn of the road. */
+    public TrainSketch rolling(String wheel, Fraction turns) {
+        return add(new Connection.Rolling(wheel, turns));
+    }
+
+    public Train from(String input, String output) {
         bodies.add(input);
-        bodies.addAll(List.of(outputs));
-        return new Train(List.copyOf(bodies), connections, input, List.of(outputs));
+        bodies.add(output);
+        return Train.of(List.copyOf(bodies), connections, input, output);
     }
 
     private TrainSketch add(Connection connection) {

@@ -1,0 +1,93 @@
+package org.layshaft.engine.train;
+
+import java.util.Map;
+import org.layshaft.engine.exact.Fraction;
+
+/** A connection with its bodies numbered: one row of the equations. Immutable; arrays are not handed on to be changed. */
+final class Row {
+    private final Connection connection;
+    private final String id;
+    private final int[] bodies;
+    private final Fraction[] coefficients;
+
+    /** Speed of each of two bodies for one turn of the other; null where there are not two. */
+    private final Fraction[] ratios;
+
+    private Row(Connection connection, int[] bodies, Fraction[] coefficients) {
+        this.connection = connection;
+        this.id = connection.id();
+        this.bodies = bodies;
+        this.coefficients = coefficients;
+        this.ratios = bodies.length == 2 ? ratios(coefficients) : null;
+    }
+
+    /** Throws {@link IllegalArgumentException} for a body without a number. */
+    static Row of(Connection connection, Map<String, Integer> numbers) {
+        Map<String, Long> terms = connection.equation().coefficients();
+        int[] bodies = new int[terms.size()];
+        Fraction[] coefficients = new Fraction[bodies.length];
+        int place = 0;
+        for (Map.Entry<String, Long> term : terms.entrySet()) {
+            Integer number = numbers.get(term.getKey());
+            if (number == null) {
+                throw new IllegalArgumentException(
+                        "'%s' ties '%s', which is no body of the train.".formatted(connection.id(), term.getKey()));
+            }
+            bodies[place] = number;
+            coefficients[place++] = Fraction.of(term.getValue());
+        }
+        return new Row(connection, bodies, coefficients);
+    }
+
+    Connection connection() {
+        return connection;
+    }
+
+    String id() {
+        return id;
+    }
+
+    /** Numbers of the bodies that it ties. */
+    int[] bodies() {
+        return bodies;
+    }
+
+    /** What stands at the body in this place, and so what a force of 1 puts on it. */
+    Fraction coefficient(int place) {
+        return coefficients[place];
+    }
+
+    /** Whether it ties one body to another, or to the case, at a fixed ratio. */
+    boolean isPair() {
+        return bodies.length <= 2;
+    }
+
+    /** The body at the other end of a pair; for one that the case holds, the number that stands for the case. */
+    int across(int body, int ground) {
+        if (bodies.length == 1) {
+            return body == ground ? bodies[0] : ground;
+        }
+        return bodies[0] == body ? bodies[1] : bodies[0];
+    }
+
+    /** What a force of 1 puts on a body of a pair; nothing on the case. */
+    Fraction coefficientOf(int body) {
+        if (bodies[0] == body) {
+            return coefficients[0];
+        }
+        return bodies.length == 2 ? coefficients[1] : Fraction.ZERO;
+    }
+
+    /** Speed of this body of a pair for one turn of the other; zero for one that the case holds. */
+    Fraction ratioOf(int body) {
+        if (ratios == null) {
+            return Fraction.ZERO;
+        }
+        return bodies[0] == body ? ratios[0] : ratios[1];
+    }
+
+    private static Fraction[] ratios(Fraction[] coefficients) {
+        Fraction first = coefficients[1].over(coefficients[0]).negated();
+        return new Fraction[] {first, first.inverse()};
+    }
+}
