@@ -53,12 +53,14 @@ public final class LinearForm {
                 what[terms++] = sum;
             }
         }
-        return new LinearForm(Arrays.copyOf(where, terms), Arrays.copyOf(what, terms));
+        return terms == where.length
+                ? new LinearForm(where, what)
+                : new LinearForm(Arrays.copyOf(where, terms), Arrays.copyOf(what, terms));
     }
 
     /** This form with every coefficient times a factor. */
     public LinearForm times(Fraction factor) {
-        return ZERO.plus(this, factor);
+        return factor.equals(Fraction.ONE) ? this : ZERO.plus(this, factor);
     }
 
     /** Zero for an unknown that does not occur. */
@@ -81,7 +83,12 @@ public final class LinearForm {
         return unknowns.clone();
     }
 
-    private int unknownAt(int place) {
+    /** The unknown in this place among those that occur, in rising order; beyond all others past the last. */
+    int unknownAt(int place) {
         return place < unknowns.length ? unknowns[place] : Integer.MAX_VALUE;
+    }
+
+    Fraction coefficientAt(int place) {
+        return coefficients[place];
     }
 }

@@ -1,6 +1,5 @@
 package org.layshaft.engine.exact;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -70,22 +69,9 @@ public final class LinearSystem {
                 .toList();
     }
 
-    /** Settles what is free so that the sum of the squares of all unknowns is the least that it can be. */
-    public void settleAtLeastSquares() {
-        List<LinearForm> slopes = new ArrayList<>();
-        for (int unknown : free()) {
-            LinearForm slope = LinearForm.ZERO;
-            for (int each = 0; each < one; each++) {
-                slope = slope.plus(valueOf(each), valueOf(each).coefficientOf(unknown));
-            }
-            slopes.add(slope);
-        }
-        slopes.forEach(this::require);
-    }
-
     private boolean hasSolvedUnknowns(LinearForm form) {
-        for (int unknown : form.unknowns()) {
-            if (solved[unknown]) {
+        for (int place = 0; place < form.terms(); place++) {
+            if (solved[form.unknownAt(place)]) {
                 return true;
             }
         }
@@ -94,16 +80,15 @@ public final class LinearSystem {
 
     private LinearForm inFreeUnknowns(LinearForm form) {
         LinearForm result = LinearForm.ZERO;
-        for (int unknown : form.unknowns()) {
-            result = result.plus(valueOf(unknown), form.coefficientOf(unknown));
+        for (int place = 0; place < form.terms(); place++) {
+            result = result.plus(valueOf(form.unknownAt(place)), form.coefficientAt(place));
         }
         return result;
     }
 
     /** The last unknown of a form, but {@link #one} only where there is no other. */
     private int pivot(LinearForm form) {
-        int[] unknowns = form.unknowns();
-        int last = unknowns.length - 1;
-        return unknowns[last] == one && last > 0 ? unknowns[last - 1] : unknowns[last];
+        int last = form.terms() - 1;
+        return form.unknownAt(form.unknownAt(last) == one && last > 0 ? last - 1 : last);
     }
 }

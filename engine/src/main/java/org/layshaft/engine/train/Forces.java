@@ -27,6 +27,7 @@ final class Forces {
     private final LinearSystem looseForces;
     private final LinearForm[] lacksOfRoots;
     private final boolean unique;
+    private Fraction[] byRow;
 
     private Forces(Forest forest, Map<Integer, Fraction> wanted) {
         this.forest = forest;
@@ -59,6 +60,7 @@ final class Forces {
         if (!forces.unique) {
             forces.share();
         }
+        forces.byRow = forces.sum();
         return Optional.of(forces);
     }
 
@@ -69,7 +71,11 @@ final class Forces {
 
     /** By number of the row, zeros included. */
     Fraction[] byRow() {
-        Fraction[] sum = parts.get(looseForces.one()).clone();
+        return byRow;
+    }
+
+    private Fraction[] sum() {
+        Fraction[] sum = parts.get(looseForces.one());
         for (int unknown = 0; unknown < looseForces.one(); unknown++) {
             Fraction force = looseForces.valueOf(unknown).coefficientOf(looseForces.one());
             for (int row = 0; row < sum.length && !force.isZero(); row++) {
@@ -81,7 +87,6 @@ final class Forces {
 
     /** By id of the connection, zeros included. */
     Map<String, Fraction> byConnection() {
-        Fraction[] byRow = byRow();
         Map<String, Fraction> byConnection = new LinkedHashMap<>(2 * byRow.length);
         for (int row = 0; row < byRow.length; row++) {
             byConnection.put(forest.row(row).id(), byRow[row]);

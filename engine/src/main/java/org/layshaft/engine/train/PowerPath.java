@@ -1,8 +1,6 @@
 package org.layshaft.engine.train;
 
-import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -39,17 +37,19 @@ final class PowerPath {
     static Set<String> of(Train train, Fraction[] forces) {
         PowerPath path = new PowerPath(train, forces);
         boolean[] reached = new boolean[train.bodies().size()];
+        int[] queue = new int[reached.length];
+        queue[0] = train.number(train.input());
+        reached[queue[0]] = true;
         Set<String> inOrder = new LinkedHashSet<>();
-        Deque<Integer> next = new ArrayDeque<>(List.of(train.number(train.input())));
-        reached[next.getFirst()] = true;
-        while (!next.isEmpty()) {
-            int body = next.remove();
+        int queued = 1;
+        for (int next = 0; next < queued; next++) {
+            int body = queue[next];
             inOrder.add(train.bodies().get(body));
             for (int row = path.first[body]; row != NONE; row = path.following(row, body)) {
                 for (int other : path.rows.get(row).bodies()) {
                     if (!reached[other]) {
                         reached[other] = true;
-                        next.add(other);
+                        queue[queued++] = other;
                     }
                 }
             }
