@@ -1,29 +1,23 @@
 package org.layshaft.engine.published;
 
-import java.net.URISyntaxException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.train.Boxes;
 import org.layshaft.engine.train.Changes;
 import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.ShiftMember;
 import org.layshaft.kb.layout.Side;
-import org.layshaft.kb.pack.PackReader;
-import org.layshaft.kb.pack.Reading;
 
 /** A box that somebody else has printed figures of, typed in as a layout. */
 record PublishedBox(Layout layout) {
 
     /** The layout of this id among the resources of the tests. */
     static PublishedBox of(String id) {
-        Reading reading = PackReader.check(List.of(resource("/published/" + id + ".json")));
-        return new PublishedBox(reading.knowledge()
-                .layout(id)
-                .orElseThrow(() -> new IllegalStateException(reading.findings().toString())));
+        return new PublishedBox(Boxes.typed("published", id));
     }
 
     Motion at(Stance stance) {
@@ -41,13 +35,5 @@ record PublishedBox(Layout layout) {
             member.sides().keySet().forEach(side -> stances.add(Stance.NEUTRAL.with(member.part(), side)));
         }
         return stances;
-    }
-
-    private static Path resource(String name) {
-        try {
-            return Path.of(PublishedBox.class.getResource(name).toURI());
-        } catch (URISyntaxException unusual) {
-            throw new IllegalStateException(name, unusual);
-        }
     }
 }

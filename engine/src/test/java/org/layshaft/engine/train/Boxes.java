@@ -1,12 +1,14 @@
 package org.layshaft.engine.train;
 
+import java.net.URISyntaxException;
+import java.nio.file.Path;
 import java.util.List;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;
 import org.layshaft.kb.pack.Reading;
 
-/** The boxes of Saltmarsh, read once. */
+/** Layouts to try things on: the boxes of Saltmarsh, read once, and those typed for the tests. */
 public final class Boxes {
     private static final Reading READING = PackReader.read(PackSource.onClassPath());
 
@@ -20,5 +22,21 @@ public final class Boxes {
         return READING.knowledge()
                 .layout(id)
                 .orElseThrow(() -> new IllegalStateException("no layout '%s': %s".formatted(id, READING.findings())));
+    }
+
+    /** The layout of this id in a file of its name among the resources of the tests. */
+    public static Layout typed(String folder, String id) {
+        Reading reading = PackReader.check(List.of(resource("/" + folder + "/" + id + ".json")));
+        return reading.knowledge()
+                .layout(id)
+                .orElseThrow(() -> new IllegalStateException(reading.findings().toString()));
+    }
+
+    private static Path resource(String name) {
+        try {
+            return Path.of(Boxes.class.getResource(name).toURI());
+        } catch (URISyntaxException unusual) {
+            throw new IllegalStateException(name, unusual);
+        }
     }
 }
