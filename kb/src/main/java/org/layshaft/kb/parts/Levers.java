@@ -17,7 +17,7 @@ import org.layshaft.kb.typed.TypedLever;
 import org.layshaft.kb.typed.TypedRail;
 import org.layshaft.kb.typed.TypedSelector;
 
-/** The places that each lever has: those of a drum as typed, else each rail pushed to each side that engages something. */
+/** The places that each lever has: those of a drum as typed, else each rail pushed to each side that engages something or is called something. */
 final class Levers {
     private final TypedLayout layout;
 
@@ -72,9 +72,11 @@ final class Levers {
     private Stream<Lever.Place> places(TypedRail rail) {
         Set<String> bases = rail.moves().stream().map(Reference::id).collect(Collectors.toSet());
         return Stream.of(Side.values())
-                .filter(side -> layout.members().stream()
-                        .filter(member -> bases.contains(member.base()))
-                        .anyMatch(member -> EffectiveSides.of(member, layout).containsKey(side)))
+                .filter(side -> rail.called().containsKey(side)
+                        || layout.members().stream()
+                                .filter(member -> bases.contains(member.base()))
+                                .anyMatch(member ->
+                                        EffectiveSides.of(member, layout).containsKey(side)))
                 .map(side -> new Lever.Place(Optional.ofNullable(rail.called().get(side)), Map.of(rail.id(), side)));
     }
 }
