@@ -16,7 +16,7 @@ import org.layshaft.kb.typed.TypedShaft;
  * Sleeves that couple what they cannot reach.
  *
  * <p>On its own shaft a sleeve couples the free gear next to it. Standing at the end of its shaft, it couples the gear
- * at the facing end of a shaft in line with its own.
+ * at the facing end of a shaft in line with its own. A ring with teeth inside is not in its way.
  */
 final class SidesOutOfReach implements LayoutCheck {
     @Override
@@ -67,12 +67,12 @@ final class SidesOutOfReach implements LayoutCheck {
         }
 
         private void onShaftInLine(TypedShaft other) {
-            if (neighbour().isPresent()) {
-                broken(
-                        "'%s' stands between the sleeve and '%s' on another shaft."
-                                .formatted(neighbour().get().id(), to.id()),
-                        "Only a sleeve at the end of its shaft reaches over to the next.");
-            }
+            neighbour()
+                    .filter(item -> !isRing(item))
+                    .ifPresent(between -> broken(
+                            "'%s' stands between the sleeve and '%s' on another shaft."
+                                    .formatted(between.id(), to.id()),
+                            "Only a sleeve at the end of its shaft reaches over to the next."));
             List<TypedItem> items = other.workingItems();
             TypedItem facing = items.get(coupling.side() == Side.FRONT ? items.size() - 1 : 0);
             if (to instanceof TypedGear && !facing.equals(to)) {
@@ -83,6 +83,11 @@ final class SidesOutOfReach implements LayoutCheck {
                         to.id(),
                         "Look at the order along that shaft, front to rear.");
             }
+        }
+
+        /** A ring with teeth inside surrounds what it meshes with, and may surround its sleeve. */
+        private static boolean isRing(TypedItem item) {
+            return item instanceof TypedGear gear && gear.internal();
         }
 
         private Optional<TypedItem> neighbour() {
