@@ -13,6 +13,7 @@ import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.ShiftMember;
 import org.layshaft.kb.layout.Side;
@@ -129,11 +130,16 @@ public final class TrainBuilder {
             return Stream.of();
         }
         return layout.find(Shaft.class, gear.carrier())
-                .map(shaft -> shaft.held()
-                        ? Stream.<Connection>of()
-                        : Stream.<Connection>of(
-                                new Connection.Seated(gear.id(), bodies.under(shaft, gear.id()), gear.id())))
+                .map(shaft -> onShaft(gear, shaft))
                 .orElseGet(() -> Stream.of(new Connection.Seated(gear.id(), gear.carrier(), gear.id())));
+    }
+
+    /** On a held shaft a fixed gear stands, as a ring in the case does; one that slides there turns. */
+    private Stream<Connection> onShaft(Gear gear, Shaft shaft) {
+        if (!shaft.held()) {
+            return Stream.of(new Connection.Seated(gear.id(), bodies.under(shaft, gear.id()), gear.id()));
+        }
+        return gear.seat() == Seat.FIXED ? Stream.of(new Connection.Held(gear.id(), shaft.id())) : Stream.of();
     }
 
     private Connection seized(Gear gear) {
