@@ -28,7 +28,7 @@ final class SchemaSentences {
         JsonNode rule = rule(error);
         switch (error.getKeyword()) {
             case "additionalProperties" -> unknownKey(pointer, error.getProperty(), rule);
-            case "required" -> missingKey(pointer, error.getProperty(), rule);
+            case "required" -> missingKey(pointer, error.getProperty(), way(error));
             case "propertyNames" -> badKey(pointer, error);
             case "oneOf" -> notOneKey(pointer, error.getSchemaNode());
             default -> badValue(pointer, error);
@@ -49,8 +49,10 @@ final class SchemaSentences {
                 Nearest.advice(key, keys(rule.path("properties"))));
     }
 
-    private void missingKey(String pointer, String key, JsonNode rule) {
-        String means = description(rule.path("properties").path(key));
+    /** A key that only some ways of filling in an object require is described where the object is. */
+    private void missingKey(String pointer, String key, List<JsonNode> way) {
+        String means = innermostDescription(
+                way.stream().map(rule -> rule.path("properties").path(key)).toList());
         report.broken(
                 pointer,
                 "%s lacks the key '%s'.".formatted(subject(pointer), key),
@@ -97,12 +99,9 @@ final class SchemaSentences {
             error.getSchemaNode().forEach(word -> words.add(word.asText()));
             return Nearest.advice(value.textValue(), words);
         }
-        List<String> descriptions = way(error).stream()
-                .skip(1)
-                .map(SchemaSentences::description)
-                .filter(text -> !text.isEmpty())
-                .toList();
-        return descriptions.isEmpty() ? description(schema) : descriptions.get(descriptions.size() - 1);
+        List<JsonNode> way = way(error);
+        String means = innermostDescription(way.subList(1, way.size()));
+        return means.isEmpty() ? description(schema) : means;
     }
 
     /** The part of the schema that holds the keyword which complains. */
@@ -139,6 +138,14 @@ final class SchemaSentences {
         return document.root().at(before).isArray()
                 ? "Item %d of '%s'".formatted(Integer.parseInt(last) + 1, before.substring(before.lastIndexOf('/') + 1))
                 : "'%s'".formatted(last);
+    }
+
+    /** The last that is described; empty where none is. */
+    private static String innermostDescription(List<JsonNode> way) {
+        return way.stream()
+                .map(SchemaSentences::description)
+                .filter(text -> !text.isEmpty())
+                .reduce("", (outer, inner) -> inner);
     }
 
     private static String description(JsonNode rule) {

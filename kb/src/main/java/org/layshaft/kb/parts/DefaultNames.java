@@ -38,6 +38,11 @@ final class DefaultNames {
         return words.toString();
     }
 
+    /** The words of the beginning of an id, ready for what comes after it; empty for none. */
+    static String before(String prefix) {
+        return prefix.isEmpty() ? "" : words(prefix) + " ";
+    }
+
     private static String ending(String words, List<String> endings) {
         String lower = words.toLowerCase(Locale.ROOT);
         boolean ends = endings.stream().anyMatch(lower::endsWith);

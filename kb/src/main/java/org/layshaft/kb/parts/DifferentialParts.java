@@ -2,16 +2,16 @@ package org.layshaft.kb.parts;
 
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.typed.GearForms;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedDifferential;
 import org.layshaft.kb.typed.TypedGear;
-import org.layshaft.kb.typed.TypedLayout;
 
 /** A differential, its ring gear and its half-shafts. */
 final class DifferentialParts {
     private DifferentialParts() {}
 
-    static void add(TypedDifferential differential, TypedLayout layout, PartLedger ledger) {
+    static void add(TypedDifferential differential, GearForms forms, PartLedger ledger) {
         ledger.add(
                 new Differential(
                         ledger.named(differential.id(), DefaultNames.words(differential.id()), differential.naming()),
@@ -20,7 +20,7 @@ final class DifferentialParts {
                         differential.sideIds(),
                         differential.limitedSlip()),
                 differential.pointer());
-        differential.ringGear().ifPresent(ring -> ShaftParts.addGear(ring, differential.id(), layout, ledger));
+        differential.ringGear().ifPresent(ring -> ShaftParts.addGear(ring, differential.id(), forms, ledger));
         if (differential.sides() instanceof TypedDifferential.Sides.HalfShafts halfShafts) {
             add(halfShafts, differential.id(), ledger);
         }
@@ -30,12 +30,11 @@ final class DifferentialParts {
         for (Reference side : halfShafts.references()) {
             String words = DefaultNames.words(side.id());
             ledger.add(
-                    new HalfShaft(ledger.named(id(side), words + " half-shaft"), differential, words + " wheel"),
+                    new HalfShaft(
+                            ledger.named(TypedDifferential.halfShaft(side.id()), words + " half-shaft"),
+                            differential,
+                            words + " wheel"),
                     side.pointer());
         }
-    }
-
-    private static String id(Reference side) {
-        return side.id() + "-half-shaft";
     }
 }

@@ -14,20 +14,15 @@ final class InterlockParts {
     private static final String INTERLOCK = "interlock";
 
     private final TypedSelector selector;
-    private final String prefix;
     private final PartLedger ledger;
 
-    /**
-     * @param prefix goes before the ids and names where it is not the gear lever that works these rails: {@code range-}
-     */
-    private InterlockParts(TypedSelector selector, String prefix, PartLedger ledger) {
+    private InterlockParts(TypedSelector selector, PartLedger ledger) {
         this.selector = selector;
-        this.prefix = prefix;
         this.ledger = ledger;
     }
 
-    static void add(TypedSelector selector, String prefix, PartLedger ledger) {
-        new InterlockParts(selector, prefix, ledger).add();
+    static void add(TypedSelector selector, PartLedger ledger) {
+        new InterlockParts(selector, ledger).add();
     }
 
     private void add() {
@@ -40,7 +35,7 @@ final class InterlockParts {
     }
 
     private Named named(String id, String name) {
-        return ledger.named(prefix + id, prefix.replace('-', ' ') + name);
+        return ledger.named(selector.prefix() + id, DefaultNames.before(selector.prefix()) + name);
     }
 
     private List<InterlockPiece> pieces(List<String> rails) {

@@ -6,10 +6,12 @@ import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Gate;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.ShiftMember;
+import org.layshaft.kb.typed.GearForms;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedClutch;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
+import org.layshaft.kb.typed.TypedRail;
 
 /** Builds a layout with all its parts. It builds broken ones too, so that they can be checked whole. */
 public final class LayoutBuilder {
@@ -17,11 +19,12 @@ public final class LayoutBuilder {
 
     public static BuiltLayout build(TypedLayout typed) {
         PartLedger ledger = new PartLedger(typed.names());
-        typed.shafts().forEach(shaft -> ShaftParts.add(shaft, typed, ledger));
+        GearForms forms = GearForms.of(typed);
+        typed.shafts().forEach(shaft -> ShaftParts.add(shaft, forms, ledger));
         List<ShiftMember> members = typed.members().stream()
                 .map(member -> EngagementParts.add(member, typed, ledger))
                 .toList();
-        typed.differentials().forEach(differential -> DifferentialParts.add(differential, typed, ledger));
+        typed.differentials().forEach(differential -> DifferentialParts.add(differential, forms, ledger));
         SelectorParts.add(typed, ledger);
         typed.clutch()
                 .ifPresent(clutch -> ledger.add(
@@ -39,26 +42,15 @@ public final class LayoutBuilder {
                 typed.name(),
                 typed.summary(),
                 typed.input().id(),
-                outputs(typed),
+                typed.effectiveOutputs().stream().map(Reference::id).toList(),
                 typed.takeOffs().stream().map(Reference::id).toList(),
                 typed.meshesAlwaysMade().stream().map(TypedMesh::mesh).toList(),
                 members,
                 new Gate(typed.selector().gate().stream()
-                        .map(rail -> rail.id() + "-rail")
+                        .map(rail -> TypedRail.idOf(rail.id()))
                         .toList()),
                 Levers.of(typed),
                 typed.printed(),
                 ledger.byId());
-    }
-
-    /** A half-shaft may be named by where it goes: {@code left}. */
-    private static List<String> outputs(TypedLayout typed) {
-        List<String> halfShafts = typed.differentials().stream()
-                .flatMap(differential -> differential.sideIds().stream())
-                .toList();
-        return typed.effectiveOutputs().stream()
-                .map(output ->
-                        halfShafts.contains(output.id() + "-half-shaft") ? output.id() + "-half-shaft" : output.id())
-                .toList();
     }
 }

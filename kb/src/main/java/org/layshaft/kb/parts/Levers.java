@@ -12,12 +12,16 @@ import org.layshaft.kb.layout.Lever;
 import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.typed.EffectiveSides;
 import org.layshaft.kb.typed.Reference;
+import org.layshaft.kb.typed.TypedInnerClutch;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedLever;
 import org.layshaft.kb.typed.TypedRail;
 import org.layshaft.kb.typed.TypedSelector;
 
-/** The places that each lever has: those of a drum as typed, else each rail pushed to each side that engages something or is called something. */
+/**
+ * The levers with their places: those of a drum as typed, else each rail pushed to each side that engages something or
+ * is called something, and each clutch closed. A place that pushes nothing is the neutral one, and no place beside it.
+ */
 final class Levers {
     private final TypedLayout layout;
 
@@ -35,37 +39,36 @@ final class Levers {
         if (!gears.rails().isEmpty() || layout.levers().isEmpty()) {
             levers.add(new Lever(Lever.GEAR, "gear lever", gears.neutral(), gears.neutralCalled(), places(gears)));
         }
-        for (TypedLever lever : layout.levers()) {
-            String name = lever.naming().name().orElse(DefaultNames.words(lever.id()));
-            List<Lever.Place> places = Stream.concat(
-                            places(lever.selector()).stream(),
-                            lever.clutches().stream().map(Levers::closed))
-                    .toList();
-            levers.add(new Lever(
-                    lever.id(),
-                    name,
-                    lever.selector().neutral(),
-                    lever.selector().neutralCalled(),
-                    places));
-        }
+        layout.levers().stream().map(this::lever).forEach(levers::add);
         return levers;
     }
 
+    private Lever lever(TypedLever typed) {
+        List<Lever.Place> places = Stream.concat(
+                        places(typed.selector()).stream(),
+                        typed.clutches().stream().map(Levers::closed))
+                .toList();
+        String name = typed.naming().name().orElse(DefaultNames.words(typed.id()));
+        return new Lever(
+                typed.id(), name, typed.selector().neutral(), typed.selector().neutralCalled(), places);
+    }
+
     private static Lever.Place closed(Reference clutch) {
-        return new Lever.Place(Optional.empty(), Map.of(clutch.id() + "-clutch", Side.FRONT));
+        return new Lever.Place(Optional.empty(), Map.of(TypedInnerClutch.idOf(clutch.id()), Side.FRONT));
     }
 
     private List<Lever.Place> places(TypedSelector selector) {
         return selector.drum().isEmpty()
                 ? selector.rails().stream().flatMap(this::places).toList()
                 : selector.drum().stream()
+                        .filter(place -> !place.pushes().isEmpty())
                         .map(place -> new Lever.Place(Optional.empty(), rails(place.pushes())))
                         .toList();
     }
 
     private static Map<String, Side> rails(Map<Reference, Side> pushes) {
         Map<String, Side> rails = new HashMap<>();
-        pushes.forEach((rail, side) -> rails.put(rail.id() + "-rail", side));
+        pushes.forEach((rail, side) -> rails.put(TypedRail.idOf(rail.id()), side));
         return rails;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.kb.layout.Detent;
 import org.layshaft.kb.layout.Fork;
+import org.layshaft.kb.layout.InterlockKind;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedLayout;
@@ -18,15 +19,17 @@ final class SelectorParts {
     private SelectorParts() {}
 
     static void add(TypedLayout layout, PartLedger ledger) {
-        add(layout.selector(), "", layout, ledger);
+        addRails(layout.selector(), layout, ledger);
+        InterlockParts.add(layout.selector(), ledger);
         for (TypedLever lever : layout.levers()) {
-            if (!lever.selector().rails().isEmpty()) {
-                add(lever.selector(), lever.id() + "-", layout, ledger);
+            addRails(lever.selector(), layout, ledger);
+            if (lever.selector().interlock() != InterlockKind.NONE) {
+                InterlockParts.add(lever.selector(), ledger);
             }
         }
     }
 
-    private static void add(TypedSelector selector, String prefix, TypedLayout layout, PartLedger ledger) {
+    private static void addRails(TypedSelector selector, TypedLayout layout, PartLedger ledger) {
         for (TypedRail rail : selector.rails()) {
             List<TypedMember> moved = moved(rail, layout);
             String words = DefaultNames.words(rail.base());
@@ -41,7 +44,6 @@ final class SelectorParts {
                 ledger.add(new Fork(ledger.named(fork(member), name), member.id(), rail.id()), rail.pointer());
             }
         }
-        InterlockParts.add(selector, prefix, ledger);
     }
 
     private static List<TypedMember> moved(TypedRail rail, TypedLayout layout) {

@@ -10,13 +10,13 @@ import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Sleeve;
+import org.layshaft.kb.typed.GearForms;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedBearing;
 import org.layshaft.kb.typed.TypedDogs;
 import org.layshaft.kb.typed.TypedGear;
 import org.layshaft.kb.typed.TypedInnerClutch;
 import org.layshaft.kb.typed.TypedItem;
-import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedShaft;
 import org.layshaft.kb.typed.TypedSleeve;
 
@@ -24,7 +24,7 @@ import org.layshaft.kb.typed.TypedSleeve;
 final class ShaftParts {
     private ShaftParts() {}
 
-    static void add(TypedShaft shaft, TypedLayout layout, PartLedger ledger) {
+    static void add(TypedShaft shaft, GearForms forms, PartLedger ledger) {
         List<String> along = shaft.along().stream().map(TypedItem::id).toList();
         ledger.add(
                 new Shaft(
@@ -34,14 +34,14 @@ final class ShaftParts {
                         shaft.count(),
                         along),
                 shaft.pointer());
-        shaft.along().forEach(item -> addItem(item, shaft.id(), layout, ledger));
+        shaft.along().forEach(item -> addItem(item, shaft.id(), forms, ledger));
     }
 
-    private static void addItem(TypedItem item, String shaft, TypedLayout layout, PartLedger ledger) {
+    private static void addItem(TypedItem item, String shaft, GearForms forms, PartLedger ledger) {
         if (item instanceof TypedGear gear) {
-            addGear(gear, shaft, layout, ledger);
+            addGear(gear, shaft, forms, ledger);
         } else if (item instanceof TypedSleeve sleeve) {
-            addSleeve(sleeve, shaft, layout, ledger);
+            addSleeve(sleeve, shaft, forms, ledger);
         } else if (item instanceof TypedBearing bearing) {
             ledger.add(
                     new Bearing(
@@ -65,13 +65,13 @@ final class ShaftParts {
         }
     }
 
-    static void addGear(TypedGear gear, String carrier, TypedLayout layout, PartLedger ledger) {
+    static void addGear(TypedGear gear, String carrier, GearForms forms, PartLedger ledger) {
         ledger.add(
                 new Gear(
                         ledger.named(gear.id(), DefaultNames.gear(gear.id()), gear.naming()),
                         carrier,
                         gear.seat(),
-                        layout.formOf(gear),
+                        forms.of(gear),
                         gear.teeth().orElse(0),
                         gear.moduleMm(),
                         gear.helixDeg(),
@@ -84,7 +84,7 @@ final class ShaftParts {
         }
     }
 
-    private static void addSleeve(TypedSleeve sleeve, String shaft, TypedLayout layout, PartLedger ledger) {
+    private static void addSleeve(TypedSleeve sleeve, String shaft, GearForms forms, PartLedger ledger) {
         String words = DefaultNames.words(sleeve.base());
         ledger.add(
                 new Sleeve(
@@ -94,6 +94,6 @@ final class ShaftParts {
                         sleeve.rim().map(TypedGear::id)),
                 sleeve.pointer());
         ledger.add(new Hub(ledger.named(sleeve.hub(), words + " hub"), sleeve.id(), shaft), sleeve.pointer());
-        sleeve.rim().ifPresent(rim -> addGear(rim, sleeve.id(), layout, ledger));
+        sleeve.rim().ifPresent(rim -> addGear(rim, sleeve.id(), forms, ledger));
     }
 }

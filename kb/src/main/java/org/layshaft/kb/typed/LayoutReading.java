@@ -31,7 +31,7 @@ public final class LayoutReading {
                 GearReading.references(file.get("take_off")),
                 shafts,
                 DifferentialReading.of(file, gears),
-                SelectorReading.of(file.get("selector"), LeverReading.forTheGearLever(members, levers)),
+                SelectorReading.of(file.get("selector"), "", LeverReading.forTheGearLever(members, levers)),
                 levers,
                 clutch(file.get("clutch"), input),
                 printed(file.get("printed")),

@@ -2,12 +2,10 @@ package org.layshaft.kb.typed;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.kb.json.Item;
-import org.layshaft.kb.layout.InterlockKind;
 
 /** Reads the levers beside the gear lever; clutches inside the box have one by default. */
 final class LeverReading {
@@ -27,9 +25,8 @@ final class LeverReading {
                 .map(clutch -> new Reference(clutch.base(), clutch.pointer()))
                 .toList();
         if (!left.isEmpty()) {
-            TypedSelector nothingElse = new TypedSelector(
-                    selector.pointer(), List.of(), List.of(), InterlockKind.NONE, true, Optional.empty(), List.of());
-            levers.add(new TypedLever(selector.pointer(), CLUTCHES, Naming.NONE, nothingElse, left));
+            levers.add(new TypedLever(
+                    selector.pointer(), CLUTCHES, Naming.NONE, TypedSelector.withoutRails(selector.pointer()), left));
         }
         return List.copyOf(levers);
     }
@@ -49,7 +46,7 @@ final class LeverReading {
                 item.pointer(),
                 id,
                 LayoutReading.naming(item),
-                SelectorReading.of(item, List.of()),
+                SelectorReading.of(item, id + "-", List.of()),
                 GearReading.references(item.get(CLUTCHES)));
     }
 

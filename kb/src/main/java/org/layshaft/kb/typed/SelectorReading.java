@@ -14,9 +14,10 @@ final class SelectorReading {
     private SelectorReading() {}
 
     /**
+     * @param prefix goes before the ids of the interlock and its pieces
      * @param members what the lever moves where no rails are typed
      */
-    static TypedSelector of(Item item, List<TypedMember> members) {
+    static TypedSelector of(Item item, String prefix, List<TypedMember> members) {
         List<TypedRail> rails = item.get("rails").isPresent()
                 ? rails(item)
                 : members.stream()
@@ -30,15 +31,14 @@ final class SelectorReading {
                         .toList();
         List<TypedPlace> drum =
                 item.get("drum").items().stream().map(SelectorReading::place).toList();
-        InterlockKind unlessTyped =
-                rails.size() < 2 ? InterlockKind.NONE : drum.isEmpty() ? InterlockKind.PINS : InterlockKind.DRUM;
         InterlockKind interlock = item.get("interlock")
                 .text()
                 .flatMap(word -> GearReading.named(InterlockKind.values(), word))
-                .orElse(unlessTyped);
+                .orElse(interlockOf(rails.size(), !drum.isEmpty()));
         boolean neutral = item.get("neutral").truth().orElse(true);
         return new TypedSelector(
                 item.pointer(),
+                prefix,
                 rails,
                 gate,
                 interlock,
@@ -47,7 +47,14 @@ final class SelectorReading {
                 drum);
     }
 
-    static List<TypedRail> rails(Item item) {
+    private static InterlockKind interlockOf(int rails, boolean drum) {
+        if (rails < 2) {
+            return InterlockKind.NONE;
+        }
+        return drum ? InterlockKind.DRUM : InterlockKind.PINS;
+    }
+
+    private static List<TypedRail> rails(Item item) {
         return item.get("rails").items().stream()
                 .flatMap(rail -> rail(rail).stream())
                 .toList();

@@ -32,10 +32,15 @@ public record TypedDifferential(
         record Shafts(List<Reference> references) implements Sides {}
     }
 
+    /** The id of the half-shaft that goes there: {@code left-half-shaft}. */
+    public static String halfShaft(String side) {
+        return side + "-half-shaft";
+    }
+
     /** Ids of the half-shafts or shafts that its side gears turn. */
     public List<String> sideIds() {
         return sides.references().stream()
-                .map(side -> sides instanceof Sides.HalfShafts ? side.id() + "-half-shaft" : side.id())
+                .map(side -> sides instanceof Sides.HalfShafts ? halfShaft(side.id()) : side.id())
                 .toList();
     }
 }

@@ -13,6 +13,11 @@ public record TypedInnerClutch(String pointer, String base, Naming naming, Refer
         implements TypedItem, TypedMember {
     @Override
     public String id() {
+        return idOf(base);
+    }
+
+    /** The id of the clutch with this base name. */
+    public static String idOf(String base) {
         return base + "-clutch";
     }
 

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.layshaft.kb.layout.GearForm;
+import org.layshaft.kb.json.Pointers;
 import org.layshaft.kb.layout.MeshKind;
 
 /**
@@ -65,17 +67,30 @@ public record TypedLayout(
         return selectors().stream().flatMap(each -> each.rails().stream()).toList();
     }
 
-    /** Ids of what the drive leaves by: as typed, else every half-shaft, else the shaft {@code output}. */
+    /**
+     * Ids of what the drive leaves by: as typed, else every half-shaft, else the shaft {@code output}. A half-shaft may
+     * have been typed by where it goes: {@code left}.
+     */
     public List<Reference> effectiveOutputs() {
-        if (!outputs.isEmpty()) {
-            return outputs;
+        List<Reference> halfShafts = halfShafts();
+        if (outputs.isEmpty()) {
+            return halfShafts.isEmpty() ? List.of(new Reference(OUTPUT, Pointers.child("", OUTPUT))) : halfShafts;
         }
-        List<Reference> halfShafts = differentials.stream()
+        Set<String> known = halfShafts.stream().map(Reference::id).collect(Collectors.toSet());
+        return outputs.stream()
+                .map(output -> known.contains(TypedDifferential.halfShaft(output.id()))
+                        ? new Reference(TypedDifferential.halfShaft(output.id()), output.pointer())
+                        : output)
+                .toList();
+    }
+
+    /** Ids of the half-shafts of every differential. */
+    public List<Reference> halfShafts() {
+        return differentials.stream()
                 .filter(differential -> differential.sides() instanceof TypedDifferential.Sides.HalfShafts)
                 .flatMap(differential ->
                         differential.sideIds().stream().map(id -> new Reference(id, differential.pointer())))
                 .toList();
-        return halfShafts.isEmpty() ? List.of(new Reference(OUTPUT, "/" + OUTPUT)) : halfShafts;
     }
 
     /** The differential of this id. */
@@ -87,21 +102,6 @@ public record TypedLayout(
         Map<String, TypedGear> gears = new HashMap<>();
         gears().forEach(gear -> gears.putIfAbsent(gear.id(), gear));
         return gears;
-    }
-
-    /** Where a gear has its teeth: what meshes with a bevel gear is one, what a chain joins is a sprocket. */
-    public GearForm formOf(TypedGear gear) {
-        if (gear.internal()) {
-            return GearForm.INTERNAL;
-        }
-        List<MeshKind> kinds = meshes().stream()
-                .filter(mesh -> mesh.joins(gear.id()))
-                .map(TypedMesh::kind)
-                .toList();
-        if (gear.crown().isPresent() || kinds.stream().anyMatch(MeshKind::isBevel)) {
-            return GearForm.BEVEL;
-        }
-        return kinds.contains(MeshKind.CHAIN) ? GearForm.SPROCKET : GearForm.EXTERNAL;
     }
 
     public Optional<TypedGear> gear(String id) {

@@ -18,6 +18,11 @@ public record TypedRail(String pointer, String base, Naming naming, Map<Side, St
     }
 
     public String id() {
+        return idOf(base);
+    }
+
+    /** The id of the rail with this base name. */
+    public static String idOf(String base) {
         return base + "-rail";
     }
 }

@@ -7,6 +7,7 @@ import org.layshaft.kb.layout.InterlockKind;
 /**
  * What one lever works: rails, gate and interlock as typed, defaults filled in.
  *
+ * @param prefix goes before the ids of the interlock and its pieces where it is not the gear lever: {@code range-}
  * @param neutral whether the lever has a place in which it engages nothing
  * @param neutralCalled what that place is called, where typed
  * @param drum the places of a drum, in order; empty where each rail is pushed by itself
@@ -14,6 +15,7 @@ import org.layshaft.kb.layout.InterlockKind;
  */
 public record TypedSelector(
         String pointer,
+        String prefix,
         List<TypedRail> rails,
         List<Reference> gate,
         InterlockKind interlock,
@@ -24,5 +26,11 @@ public record TypedSelector(
         rails = List.copyOf(rails);
         gate = List.copyOf(gate);
         drum = List.copyOf(drum);
+    }
+
+    /** Of a lever that moves no rails. */
+    static TypedSelector withoutRails(String pointer) {
+        return new TypedSelector(
+                pointer, "", List.of(), List.of(), InterlockKind.NONE, true, Optional.empty(), List.of());
     }
 }

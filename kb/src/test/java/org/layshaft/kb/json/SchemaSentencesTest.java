@@ -16,7 +16,7 @@ class SchemaSentencesTest {
                     "module_mm": 0                 | /module_mm      | 0      | Normal module, in mm, of every gear that states none. Default: not known, and centre distances cannot be checked.
                     "selector": {"interlock":"pin"} | /selector/interlock | pin | Perhaps 'pins' is meant.
                     "selector": {"gate":["1","1"]} | /selector/gate  | ["1","1"] | Base names of the rails in the order in which the lever passes them. Default: the order of the rails.
-                    "differential": {}             | /differential   | ''     | Add it.
+                    "differential": {}             | /differential   | ''     | Add it: The gear on the case of the differential, unless that is fixed on a shaft and says so with 'on'. Default: none.
                     "differential": {"ring_gear":{"teeth":69},"half_shafts":["left"]} | /differential/half_shafts | ["left"] | The two sides that the half-shafts go to. Default: left and right; their parts are left-half-shaft and right-half-shaft.
                     "differential": {"ring_gear":{"teeth":4}} | /differential/ring_gear/teeth | 4 | Number of teeth, 5 to 400.
                     "input": "the input"           | /input          | the input | Letters, digits, hyphens and underscores, at most 60.

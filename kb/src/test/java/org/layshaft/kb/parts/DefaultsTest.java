@@ -2,16 +2,13 @@ package org.layshaft.kb.parts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.layshaft.kb.json.Document;
-import org.layshaft.kb.json.DocumentReader;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.typed.LayoutReading;
+import org.layshaft.kb.testing.Layouts;
 
 /** What the format supplies where little is typed. */
 class DefaultsTest {
@@ -87,12 +84,8 @@ class DefaultsTest {
     }
 
     private static Layout layout(String along, String more, boolean held) {
-        String text = "{ \"id\": \"box\", \"shafts\": { \"input\": { \"held\": %s, \"along\": [%s] } }, %s }"
-                .formatted(held, along, more);
-        Document document = DocumentReader.read("box.json", text.getBytes(StandardCharsets.UTF_8))
-                .document()
-                .orElseThrow();
-        return LayoutBuilder.build(LayoutReading.of(document.item())).layout();
+        return Layouts.built("\"id\": \"box\", \"shafts\": { \"input\": { \"held\": %s, \"along\": [%s] } }, %s"
+                .formatted(held, along, more));
     }
 
     private static String ids(Layout layout, String like) {
