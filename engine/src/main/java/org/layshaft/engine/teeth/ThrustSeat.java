@@ -8,7 +8,10 @@ public sealed interface ThrustSeat {
     /** The thrusts on the shaft cancel. */
     record NothingToTake() implements ThrustSeat {}
 
-    record Bearing(String name) implements ThrustSeat {}
+    record OneBearing(String name) implements ThrustSeat {}
+
+    /** The shaft stands in the case, as the spindle of an idler does. */
+    record TheCase() implements ThrustSeat {}
 
     /** Several could: which of them does, or how they share, is decided by their end float, which nobody has told. */
     record OneOf(List<String> bearings) implements ThrustSeat {}
@@ -19,7 +22,7 @@ public sealed interface ThrustSeat {
     static ThrustSeat of(List<String> able) {
         return switch (able.size()) {
             case 0 -> new NoBearing();
-            case 1 -> new Bearing(able.get(0));
+            case 1 -> new OneBearing(able.get(0));
             default -> new OneOf(able);
         };
     }

@@ -33,8 +33,8 @@ class ThrustTest {
 
     @Test
     void theBearingThatHoldsThatWayTakesIt() {
-        assertEquals(seat(new ThrustSeat.Bearing("the rear bearing")), rearward.takenBy(List.of(front, rear)));
-        assertEquals(seat(new ThrustSeat.Bearing("the ball bearing")), rearward.takenBy(List.of(ball, rollers)));
+        assertEquals(seat(new ThrustSeat.OneBearing("the rear bearing")), rearward.takenBy(List.of(front, rear)));
+        assertEquals(seat(new ThrustSeat.OneBearing("the ball bearing")), rearward.takenBy(List.of(ball, rollers)));
     }
 
     @Test
