@@ -78,7 +78,7 @@ public final class Fraction implements Comparable<Fraction> {
     /** The number that a decimal writes, exactly: 3.05 is 61/20. */
     public static Fraction of(BigDecimal decimal) {
         BigDecimal whole = decimal.scale() > 0 ? decimal.movePointRight(decimal.scale()) : decimal;
-        return new Fraction(whole.toBigIntegerExact(), BigInteger.TEN.pow(Math.max(decimal.scale(), 0)));
+        return of(whole.toBigIntegerExact(), BigInteger.TEN.pow(Math.max(decimal.scale(), 0)));
     }
 
     public Fraction plus(Fraction other) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedBearing;
+import org.layshaft.kb.typed.TypedDifferential;
 import org.layshaft.kb.typed.TypedDogs;
 import org.layshaft.kb.typed.TypedItem;
 import org.layshaft.kb.typed.TypedLayout;
@@ -32,6 +33,7 @@ final class Axes {
         layout.differentials()
                 .forEach(differential ->
                         differential.ringGear().ifPresent(ring -> shaftOf.putIfAbsent(ring.id(), differential.id())));
+        layout.differentials().forEach(each -> shaftOf.putIfAbsent(each.id(), each.id()));
         dogs(layout).forEach((dogs, shaft) -> shaftOf.putIfAbsent(dogs, shaft));
         layout.meshes().stream()
                 .filter(mesh -> shaftOf.containsKey(mesh.first()) && shaftOf.containsKey(mesh.second()))
@@ -42,12 +44,19 @@ final class Axes {
     }
 
     static Axes of(TypedLayout layout) {
-        Axes axes = new Axes(layout);
-        layout.shafts().forEach(axes::joinByPilots);
-        axes.joinByPlanets(layout);
+        Axes axes = besidesCouplings(layout);
         Coupling.all(layout)
                 .forEach(coupling -> layout.shaftOf(coupling.member().id())
                         .ifPresent(own -> axes.join(own.id(), axes.shaftOf.get(coupling.to()))));
+        return axes;
+    }
+
+    /** The same without what only follows from what sleeves are said to couple. */
+    static Axes besidesCouplings(TypedLayout layout) {
+        Axes axes = new Axes(layout);
+        layout.shafts().forEach(axes::joinByPilots);
+        layout.differentials().forEach(axes::joinByDifferential);
+        axes.joinByPlanets(layout);
         return axes;
     }
 
@@ -56,9 +65,14 @@ final class Axes {
         return sideBySide.contains(pair(one, other));
     }
 
-    /** What stands for the line that a gear turns about; empty where the gear does not exist. */
+    /** What stands for the line that a gear, dog ring or differential turns about; empty where it does not exist. */
     Optional<String> lineOf(String gear) {
         return Optional.ofNullable(shaftOf.get(gear)).map(lines::get);
+    }
+
+    /** What stands for the line of a shaft; empty where it does not exist. */
+    Optional<String> lineOfShaft(String shaft) {
+        return Optional.ofNullable(lines.get(shaft));
     }
 
     /** The two lines of a mesh; empty where a gear does not exist or both are one. */
@@ -76,6 +90,12 @@ final class Axes {
                 bearing.in().ifPresent(in -> join(shaft.id(), in.id()));
             }
         }
+    }
+
+    /** What drives the case of a bevel differential, and its two sides, turn about one line. */
+    private void joinByDifferential(TypedDifferential differential) {
+        differential.on().ifPresent(on -> join(differential.id(), on.id()));
+        differential.sideIds().forEach(side -> join(differential.id(), side));
     }
 
     /** What meshes with a planet turns about the line of the planet's carrier. */

@@ -26,7 +26,12 @@ final class DanglingIds implements LayoutCheck {
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
         List<String> gears = layout.gears().map(TypedGear::id).toList();
         List<String> shafts = layout.shafts().stream().map(TypedShaft::id).toList();
-        List<String> members = layout.members().stream().map(TypedMember::base).toList();
+        List<String> clutches =
+                innerClutches(layout).map(TypedInnerClutch::base).toList();
+        List<String> members = layout.members().stream()
+                .filter(member -> !(member instanceof TypedInnerClutch))
+                .map(TypedMember::base)
+                .toList();
         List<String> parts = built.parts().stream().map(one -> one.part().id()).toList();
         tell("gear", mentionedGears(layout), gears, report);
         tell("gear, dog ring or differential", coupled(layout), couplable(layout, gears), report);
@@ -35,7 +40,7 @@ final class DanglingIds implements LayoutCheck {
         for (TypedRail rail : layout.rails()) {
             tell("sleeve or sliding gear", rail.moves().stream(), members, report);
         }
-        tell("clutch", layout.levers().stream().flatMap(lever -> lever.clutches().stream()), members, report);
+        tell("clutch", layout.levers().stream().flatMap(lever -> lever.clutches().stream()), clutches, report);
         for (TypedSelector selector : layout.selectors()) {
             List<String> rails = selector.rails().stream().map(TypedRail::base).toList();
             tell(
@@ -44,6 +49,12 @@ final class DanglingIds implements LayoutCheck {
                     rails,
                     report);
         }
+    }
+
+    private static Stream<TypedInnerClutch> innerClutches(TypedLayout layout) {
+        return layout.members().stream()
+                .filter(TypedInnerClutch.class::isInstance)
+                .map(TypedInnerClutch.class::cast);
     }
 
     private static Stream<Reference> mentionedGears(TypedLayout layout) {
@@ -70,9 +81,7 @@ final class DanglingIds implements LayoutCheck {
                 .map(clutch -> clutch.drives())
                 .stream();
         Stream<Reference> carriers = layout.shafts().stream().flatMap(shaft -> shaft.carriedBy().stream());
-        Stream<Reference> closed = layout.members().stream()
-                .filter(TypedInnerClutch.class::isInstance)
-                .map(clutch -> ((TypedInnerClutch) clutch).drives());
+        Stream<Reference> closed = innerClutches(layout).map(TypedInnerClutch::drives);
         Stream<Reference> differentials = layout.differentials().stream().flatMap(DanglingIds::mentionedShafts);
         return Stream.of(pilots, driven, carriers, closed, differentials).flatMap(mentions -> mentions);
     }

@@ -12,19 +12,20 @@ import org.layshaft.kb.typed.TypedShaft;
 final class PilotBearings implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
+        Axes axes = Axes.of(layout);
         for (TypedShaft shaft : layout.shafts()) {
             for (TypedItem item : shaft.along()) {
                 if (item instanceof TypedBearing bearing) {
-                    bearing.in().ifPresent(in -> check(shaft.id(), in, layout, report));
+                    bearing.in().ifPresent(in -> check(shaft.id(), in, axes, report));
                 }
             }
         }
     }
 
-    private static void check(String shaft, Reference in, TypedLayout layout, Report report) {
+    private static void check(String shaft, Reference in, Axes axes, Report report) {
         if (in.id().equals(shaft)) {
             tell(in, "A shaft cannot run in a bearing in its own bore.", report);
-        } else if (Axes.of(layout).lieSideBySide(shaft, in.id())) {
+        } else if (axes.lieSideBySide(shaft, in.id())) {
             tell(
                     in,
                     "The shafts '%s' and '%s' lie side by side, since their gears mesh: neither can run in the other."

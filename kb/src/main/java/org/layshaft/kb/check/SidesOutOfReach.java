@@ -21,10 +21,11 @@ import org.layshaft.kb.typed.TypedShaft;
 final class SidesOutOfReach implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
+        Axes axes = Axes.of(layout);
         Coupling.all(layout)
                 .forEach(coupling -> item(coupling.to(), layout)
                         .ifPresent(to -> layout.shaftOf(coupling.member().id())
-                                .ifPresent(own -> new Reach(layout, coupling, to, own, report).check())));
+                                .ifPresent(own -> new Reach(axes, layout, coupling, to, own, report).check())));
     }
 
     /** The gear or dog ring; empty for a differential. */
@@ -37,7 +38,8 @@ final class SidesOutOfReach implements LayoutCheck {
                                 .findFirst()));
     }
 
-    private record Reach(TypedLayout layout, Coupling coupling, TypedItem to, TypedShaft own, Report report) {
+    private record Reach(
+            Axes axes, TypedLayout layout, Coupling coupling, TypedItem to, TypedShaft own, Report report) {
 
         void check() {
             Optional<TypedShaft> other = layout.shaftOf(to.id());
@@ -57,7 +59,9 @@ final class SidesOutOfReach implements LayoutCheck {
             if (!(to instanceof TypedGear gear) || gear.seat() != Seat.FREE) {
                 broken(
                         "'%s' turns with its shaft anyway: there is nothing to couple.".formatted(to.id()),
-                        "If it turns on its shaft, give it \"free\": true.");
+                        to instanceof TypedGear
+                                ? "If it turns on its shaft, give it \"free\": true."
+                                : "Name dogs that stand in the case or on a shaft in line with this one.");
             } else if (neighbour().filter(to::equals).isEmpty()) {
                 broken(
                         "'%s' is not the next gear on the %s side of the sleeve."
@@ -98,7 +102,7 @@ final class SidesOutOfReach implements LayoutCheck {
         }
 
         private boolean liesBeside(TypedShaft other) {
-            return Axes.of(layout).lieSideBySide(own.id(), other.id());
+            return axes.lieSideBySide(own.id(), other.id());
         }
 
         private void broken(String what, String advice) {

@@ -8,22 +8,27 @@ import org.layshaft.kb.typed.TypedGear;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
 
-/** Meshing gears whose teeth are not alike: another module, or another helix angle. */
+/** Meshing gears whose teeth are not alike: another module, helix or pressure angle, or the wrong hand. */
 final class UnlikeTeeth implements LayoutCheck {
     @Override
     public void run(TypedLayout layout, BuiltLayout built, Report report) {
         for (TypedMesh mesh : layout.meshes()) {
             Optional<TypedGear> first = layout.gear(mesh.first());
             Optional<TypedGear> second = layout.gear(mesh.second());
-            if (first.isPresent() && second.isPresent()) {
-                if (mesh.kind() == MeshKind.CHAIN || mesh.kind().isBevel()) {
-                    continue;
-                }
-                compareModules(mesh, first.get(), second.get(), report);
-                compareHelices(mesh, first.get(), second.get(), report);
-                compareHands(mesh, first.get(), second.get(), report);
+            if (first.isPresent() && second.isPresent() && mesh.kind() != MeshKind.CHAIN) {
+                compare(mesh, first.get(), second.get(), report);
             }
         }
+    }
+
+    /** The modules and spiral angles of a hypoid pair may differ. */
+    private static void compare(TypedMesh mesh, TypedGear first, TypedGear second, Report report) {
+        if (!mesh.kind().isBevel()) {
+            compareModules(mesh, first, second, report);
+            compareHelices(mesh, first, second, report);
+        }
+        comparePressureAngles(mesh, first, second, report);
+        compareHands(mesh, first, second, report);
     }
 
     private static void compareModules(TypedMesh mesh, TypedGear first, TypedGear second, Report report) {
@@ -41,6 +46,19 @@ final class UnlikeTeeth implements LayoutCheck {
         }
     }
 
+    private static void comparePressureAngles(TypedMesh mesh, TypedGear first, TypedGear second, Report report) {
+        if (Double.compare(first.pressureAngleDeg(), second.pressureAngleDeg()) != 0) {
+            report.broken(
+                    mesh.pointer(),
+                    "%s cannot mesh: their pressure angles differ.".formatted(mesh.written()),
+                    "%s° and %s°"
+                            .formatted(
+                                    Millimetres.plain(first.pressureAngleDeg()),
+                                    Millimetres.plain(second.pressureAngleDeg())),
+                    "Give both the same 'pressure_angle_deg', in the gears or for the whole layout.");
+        }
+    }
+
     private static void compareHands(TypedMesh mesh, TypedGear first, TypedGear second, Report report) {
         boolean alike = mesh.kind() == MeshKind.INTERNAL;
         if (first.hand().isPresent()
@@ -48,11 +66,8 @@ final class UnlikeTeeth implements LayoutCheck {
                 && first.hand().equals(second.hand()) != alike) {
             report.broken(
                     mesh.pointer(),
-                    "%s cannot mesh: %s helices must wind %s."
-                            .formatted(
-                                    mesh.written(),
-                                    alike ? "the" : "two external",
-                                    alike ? "the same way" : "opposite ways"),
+                    "%s cannot mesh: they must wind %s."
+                            .formatted(mesh.written(), alike ? "the same way" : "opposite ways"),
                     "%s and %s"
                             .formatted(
                                     first.hand().get().word(),

@@ -51,8 +51,12 @@ final class EngagementParts {
         return new Engagement.Couples(gear, teeth, Optional.of(ring));
     }
 
-    /** A gear between two sleeves has clutching teeth on both its faces; the second take a number. */
+    /** A gear between two sleeves has clutching teeth on both its faces; all but the first take a number. */
     private static String unused(String id, PartLedger ledger) {
-        return ledger.has(id) ? id + "-2" : id;
+        String unused = id;
+        for (int number = 2; ledger.has(unused); number++) {
+            unused = id + "-" + number;
+        }
+        return unused;
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Lever;
 import org.layshaft.kb.layout.Side;
@@ -73,13 +72,9 @@ final class Levers {
     }
 
     private Stream<Lever.Place> places(TypedRail rail) {
-        Set<String> bases = rail.moves().stream().map(Reference::id).collect(Collectors.toSet());
+        Set<Side> engaging = EffectiveSides.of(rail, layout);
         return Stream.of(Side.values())
-                .filter(side -> rail.called().containsKey(side)
-                        || layout.members().stream()
-                                .filter(member -> bases.contains(member.base()))
-                                .anyMatch(member ->
-                                        EffectiveSides.of(member, layout).containsKey(side)))
+                .filter(side -> engaging.contains(side) || rail.called().containsKey(side))
                 .map(side -> new Lever.Place(Optional.ofNullable(rail.called().get(side)), Map.of(rail.id(), side)));
     }
 }

@@ -1,10 +1,12 @@
 package org.layshaft.kb.parts;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Named;
 import org.layshaft.kb.layout.Part;
@@ -15,6 +17,7 @@ import org.layshaft.kb.typed.Reference;
 final class PartLedger {
     private final Map<Reference, Naming> names;
     private final List<BuiltPart> parts = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
 
     /** @param names names that go before those typed at the part */
     PartLedger(Map<Reference, Naming> names) {
@@ -23,10 +26,11 @@ final class PartLedger {
 
     void add(Part part, String pointer) {
         parts.add(new BuiltPart(part, pointer));
+        ids.add(part.id());
     }
 
     boolean has(String id) {
-        return parts.stream().anyMatch(built -> built.part().id().equals(id));
+        return ids.contains(id);
     }
 
     /** The name of a derived part. */

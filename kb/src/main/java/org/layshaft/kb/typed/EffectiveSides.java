@@ -1,9 +1,12 @@
 package org.layshaft.kb.typed;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Side;
 
@@ -24,6 +27,16 @@ public final class EffectiveSides {
             Optional<TypedSide> effective = typed != null ? Optional.of(typed) : byDefault(member, side, layout);
             effective.filter(one -> !(one instanceof TypedSide.Nothing)).ifPresent(one -> sides.put(side, one));
         }
+        return sides;
+    }
+
+    /** The sides to which a rail engages something. */
+    public static Set<Side> of(TypedRail rail, TypedLayout layout) {
+        Set<String> bases = rail.moves().stream().map(Reference::id).collect(Collectors.toSet());
+        Set<Side> sides = EnumSet.noneOf(Side.class);
+        layout.members().stream()
+                .filter(member -> bases.contains(member.base()))
+                .forEach(member -> sides.addAll(of(member, layout).keySet()));
         return sides;
     }
 

@@ -25,8 +25,13 @@ final class LeverReading {
                 .map(clutch -> new Reference(clutch.base(), clutch.pointer()))
                 .toList();
         if (!left.isEmpty()) {
+            boolean taken = levers.stream().anyMatch(lever -> lever.id().equals(CLUTCHES));
             levers.add(new TypedLever(
-                    selector.pointer(), CLUTCHES, Naming.NONE, TypedSelector.withoutRails(selector.pointer()), left));
+                    selector.pointer(),
+                    taken ? "other-" + CLUTCHES : CLUTCHES,
+                    Naming.NONE,
+                    TypedSelector.withoutRails(selector.pointer()),
+                    left));
         }
         return List.copyOf(levers);
     }

@@ -1,5 +1,7 @@
 package org.layshaft.kb.typed;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.layshaft.kb.layout.Side;
@@ -13,7 +15,9 @@ import org.layshaft.kb.layout.Side;
  */
 public record TypedRail(String pointer, String base, Naming naming, Map<Side, String> called, List<Reference> moves) {
     public TypedRail {
-        called = Map.copyOf(called);
+        Map<Side, String> ordered = new EnumMap<>(Side.class);
+        ordered.putAll(called);
+        called = Collections.unmodifiableMap(ordered);
         moves = List.copyOf(moves);
     }
 
