@@ -41,7 +41,7 @@ class DrawnLayoutsTest {
         layouts.forEach((drawn, layout) -> {
             TrainBuilder builder = new TrainBuilder(layout, Changes.NONE);
             for (DesignedGear gear : drawn.gears()) {
-                Train train = builder.at(Stance.NEUTRAL.with(gear.member(), gear.side()));
+                Train train = builder.at(new Stance(gear.engaged()));
                 assertEquals(
                         Optional.of(Fraction.of(gear.inputTurns(), gear.outputTurns())),
                         TrainSolver.solve(train).ratio(),
