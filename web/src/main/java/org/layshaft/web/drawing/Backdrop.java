@@ -2,6 +2,7 @@ package org.layshaft.web.drawing;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.layshaft.kb.layout.Shaft;
 
 /** What lies behind the parts: the case with its walls, and the arrows of engine and output. */
 final class Backdrop {
