@@ -59,7 +59,9 @@ final class Outlines {
         double smallest = layout.members().stream()
                 .flatMap(member -> member.sides().values().stream())
                 .filter(Engagement.Couples.class::isInstance)
-                .mapToDouble(engagement -> radius(((Engagement.Couples) engagement).gear()))
+                .map(engagement -> ((Engagement.Couples) engagement).to())
+                .filter(to -> layout.find(Gear.class, to).isPresent())
+                .mapToDouble(this::radius)
                 .min()
                 .orElse(GREATEST_SLEEVE);
         return Math.max(LEAST_SLEEVE, Math.min(GREATEST_SLEEVE, SHARE_OF_GEAR * smallest));
