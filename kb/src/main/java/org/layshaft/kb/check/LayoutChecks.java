@@ -33,6 +33,7 @@ public final class LayoutChecks {
             new PlanetSpacing(),
             new RepeatedIds(),
             new RepeatedMeshes(),
+            new RoadFacts(),
             new SidesOutOfReach(),
             new SidesWithoutTeeth(),
             new TiedAtTwoRatios(),

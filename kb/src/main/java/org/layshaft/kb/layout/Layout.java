@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param members what the forks move
  * @param levers what selects, the gear lever first
  * @param printedRatios ratios from service data by gear name, as printed, to be checked against what is derived
+ * @param road the vehicle that it stands in, where anything is stated of that
  * @param parts every part by id, those named above included, in the order of the file
  */
 public record Layout(
@@ -35,6 +36,7 @@ public record Layout(
         Gate gate,
         List<Lever> levers,
         Map<String, BigDecimal> printedRatios,
+        Optional<Road> road,
         Map<String, Part> parts) {
     public Layout {
         outputs = List.copyOf(outputs);

@@ -12,6 +12,7 @@ import org.layshaft.kb.typed.TypedClutch;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
 import org.layshaft.kb.typed.TypedRail;
+import org.layshaft.kb.typed.TypedRoad;
 
 /** Builds a layout with all its parts. It builds broken ones too, so that they can be checked whole. */
 public final class LayoutBuilder {
@@ -51,6 +52,7 @@ public final class LayoutBuilder {
                         .toList()),
                 Levers.of(typed),
                 typed.printed(),
+                typed.road().map(TypedRoad::facts),
                 ledger.byId());
     }
 }

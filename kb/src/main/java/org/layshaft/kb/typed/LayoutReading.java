@@ -35,6 +35,7 @@ public final class LayoutReading {
                 levers,
                 clutch(file.get("clutch"), input),
                 printed(file.get("printed")),
+                RoadReading.of(file.get("road")),
                 names(file.get("names")));
     }
 

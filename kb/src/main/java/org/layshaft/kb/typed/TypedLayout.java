@@ -21,6 +21,7 @@ import org.layshaft.kb.layout.MeshKind;
  * @param takeOffs the shafts that it leaves by for a power take-off
  * @param selector what the gear lever works
  * @param levers the other levers
+ * @param road what is typed of the vehicle
  * @param names names for parts by id, typed apart from the part
  */
 public record TypedLayout(
@@ -36,6 +37,7 @@ public record TypedLayout(
         List<TypedLever> levers,
         Optional<TypedClutch> clutch,
         Map<String, BigDecimal> printed,
+        Optional<TypedRoad> road,
         Map<Reference, Naming> names) {
     private static final String OUTPUT = "output";
 
