@@ -32,8 +32,52 @@ public record Road(
         Optional<BigDecimal> airDensityKgM3,
         List<EnginePoint> engine,
         Optional<SpeedRead> speedRead) {
+    /** Nothing is stated. */
+    public static final Road NOTHING = new Road(
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
+
     public Road {
         engine = List.copyOf(engine);
+    }
+
+    /** The same on another tyre, of which nothing but the size is known. */
+    public Road withTyre(String code) {
+        return on(Optional.of(code), OptionalInt.empty(), Optional.empty(), axleRatio);
+    }
+
+    /** The same on wheels that roll so far in one turn, in mm. */
+    public Road withRollingCircumference(int mm) {
+        return on(Optional.empty(), OptionalInt.of(mm), Optional.empty(), axleRatio);
+    }
+
+    public Road withAxleRatio(BigDecimal ratio) {
+        return on(tyre, rollingCircumferenceMm, dynamicFactor, Optional.of(ratio));
+    }
+
+    private Road on(
+            Optional<String> newTyre, OptionalInt newMm, Optional<BigDecimal> newFactor, Optional<BigDecimal> newAxle) {
+        return new Road(
+                newTyre,
+                newMm,
+                newFactor,
+                newAxle,
+                efficiency,
+                massKg,
+                rollingCoefficient,
+                dragAreaM2,
+                airDensityKgM3,
+                engine,
+                speedRead);
     }
 
     /** Full-load torque at one speed. */
