@@ -34,6 +34,26 @@ public record SpeedometerChange(
         }
     }
 
+    /** From one vehicle to what has become of it by another tyre or another axle ratio. */
+    public static Telling<SpeedometerChange> between(Vehicle before, Vehicle after) {
+        Telling<Optional<Change>> tyre =
+                before.tyre().with(after.tyre(), (old, now) -> changed(old.exactMm(), now.exactMm()));
+        return tyre.with(
+                axle(before.gearing().behind(), after.gearing().behind()),
+                (wheels, ratio) -> new SpeedometerChange(wheels, ratio, Optional.empty(), after.readAt()));
+    }
+
+    private static Telling<Optional<Change>> axle(Optional<Fraction> before, Optional<Fraction> after) {
+        return before.equals(after)
+                ? Telling.told(Optional.empty())
+                : Telling.of(before, "the axle ratio before")
+                        .with(Telling.of(after, "the axle ratio"), SpeedometerChange::changed);
+    }
+
+    private static Optional<Change> changed(Fraction before, Fraction after) {
+        return before.equals(after) ? Optional.empty() : Optional.of(new Change(before, after));
+    }
+
     /** What is read for each km/h of true speed. */
     public Telling<Fraction> readForTrue() {
         Fraction fewerWheelTurns = tyre.map(Change::growth).orElse(Fraction.ONE).inverse();

@@ -14,8 +14,12 @@ import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Road;
 
-/** A box in its vehicle, as far as that is stated. */
-public record Vehicle(Gearing gearing, Telling<RollingCircumference> tyre, Pull pull) {
+/**
+ * A box in its vehicle, as far as that is stated.
+ *
+ * @param readAt where its speedometer takes the speed from
+ */
+public record Vehicle(Gearing gearing, Telling<RollingCircumference> tyre, Pull pull, Optional<ReadAt> readAt) {
 
     /**
      * The gears that were derived, in the vehicle that is stated.
@@ -34,11 +38,15 @@ public record Vehicle(Gearing gearing, Telling<RollingCircumference> tyre, Pull 
                         road.rollingCoefficient().map(Fraction::of),
                         road.dragAreaM2().map(Fraction::of),
                         road.airDensityKgM3().map(Fraction::of)));
-        return new Vehicle(gearing, tyre, pull);
+        return new Vehicle(gearing, tyre, pull, road.speedRead().map(Vehicle::readAt));
     }
 
     public RoadSpeeds speeds() {
         return pull.speeds();
+    }
+
+    private static ReadAt readAt(Road.SpeedRead place) {
+        return place == Road.SpeedRead.GEARBOX_OUTPUT ? ReadAt.GEARBOX_OUTPUT : ReadAt.DIFFERENTIAL_OR_WHEEL;
     }
 
     private static Map<String, Fraction> ratios(Box box) {

@@ -79,6 +79,24 @@ class VehicleTest {
         assertThrows(ImpossibleFactsException.class, () -> Vehicle.of(plover, nonsense));
     }
 
+    /** Another tyre and another axle: 2000 for 1900 mm reads 5 per cent low, 4.2 for 4 at the gearbox 5 high. */
+    @Test
+    void theSpeedometerAfterAnExchange() {
+        Road before = Road.NOTHING.withRollingCircumference(1900);
+        assertEquals(Telling.told(Fraction.of(-5)), error(before, before.withRollingCircumference(2000)));
+        Road axle = before.withAxleRatio(BigDecimal.valueOf(4));
+        assertEquals(
+                Telling.missing("where the speed is read"), error(axle, axle.withAxleRatio(new BigDecimal("4.2"))));
+        assertEquals(
+                Telling.missing("the axle ratio before"), error(before, before.withAxleRatio(BigDecimal.valueOf(4))));
+        assertEquals(Telling.missing("the tyre or its rolling circumference"), error(Road.NOTHING, before));
+    }
+
+    private static Telling<Fraction> error(Road before, Road after) {
+        return SpeedometerChange.between(Vehicle.of(box("curlew"), before), Vehicle.of(box("curlew"), after))
+                .then(SpeedometerChange::errorPercent);
+    }
+
     private static List<String> gears(RoadTable table) {
         return table.rows().stream().map(RoadTable.Row::gear).toList();
     }

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             GearsCommand.class,
             AskCommand.class,
+            RoadCommand.class,
             WordsCommand.class
         },
         footerHeading = "%nExamples:%n",

@@ -23,6 +23,8 @@ class ArrowsTest {
                                     "org.layshaft.engine",
                                     "org.layshaft.engine.api",
                                     "org.layshaft.engine.exact",
+                                    "org.layshaft.engine.road",
+                                    "org.layshaft.engine.stated",
                                     "org.layshaft.engine.words")
                             .negate()
                             .as("reside in its inner packages")));

@@ -1,0 +1,121 @@
+package org.layshaft.web.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.road.Gearing.Step;
+import org.layshaft.engine.road.Gradient;
+import org.layshaft.engine.road.RoadTable;
+import org.layshaft.engine.road.SpeedUnit;
+import org.layshaft.engine.road.TopSpeed;
+import org.layshaft.engine.stated.Telling;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.web.desk.Decimals;
+
+/** What every gear comes to on the road, as plain text; what cannot be told is a dash, and said below why. */
+final class RoadText {
+    private static final String NONE = "-";
+
+    private final RoadTable table;
+    private final SpeedUnit unit;
+
+    private RoadText(RoadTable table, SpeedUnit unit) {
+        this.table = table;
+        this.unit = unit;
+    }
+
+    static String of(Layout layout, RoadTable table, Optional<Telling<Fraction>> speedometerPercent, SpeedUnit unit) {
+        RoadText text = new RoadText(table, unit);
+        TextPage page = new TextPage().paragraph(text.wheels(layout)).block(text.gears());
+        page.list("On the level and uphill, at full load:", text.strength());
+        speedometerPercent.ifPresent(error -> page.paragraph(speedometer(error)));
+        return page.toString();
+    }
+
+    private String wheels(Layout layout) {
+        return table.tyre()
+                .map(tyre -> "%s rolls %d mm in one turn of the wheels (%s)."
+                        .formatted(layout.name(), tyre.mm(), tyre.basis()))
+                .value()
+                .orElseGet(() -> "How far %s rolls in one turn of the wheels %s."
+                        .formatted(layout.name(), table.tyre().whyNot().orElseThrow()));
+    }
+
+    private String gears() {
+        List<String> headings =
+                new ArrayList<>(List.of("gear", "ratio", "overall", "step", "drop", unit.sign() + " per 1000 rpm"));
+        Optional<String> speed = table.kmh().map(kmh -> Decimals.rounded(unit.fromKmh(kmh), 1) + " " + unit.sign());
+        speed.ifPresent(at -> headings.addAll(List.of("rpm at " + at, "after shift up")));
+        headings.add("climbs");
+        TextTable lines = new TextTable(headings.toArray(String[]::new));
+        table.rows().forEach(row -> lines.row(cells(row)));
+        return lines.toString();
+    }
+
+    private List<String> cells(RoadTable.Row row) {
+        List<String> cells = new ArrayList<>(List.of(
+                row.gear(),
+                Decimals.three(row.ratio()),
+                shown(row.overall().value(), 3),
+                shown(row.step().map(Step::ratio), 3),
+                row.step().map(step -> percent(step.drop().toDouble() * 100, 0)).orElse(NONE),
+                shown(row.kmhPer1000Rpm().value().map(unit::fromKmh), 1)));
+        if (table.kmh().isPresent()) {
+            cells.add(shown(row.rpm().flatMap(Telling::value), 0));
+            cells.add(shown(row.rpmAfterShiftUp().flatMap(Telling::value), 0));
+        }
+        cells.add(row.steepest().value().map(RoadText::slope).orElse(NONE));
+        return cells;
+    }
+
+    private List<String> strength() {
+        Telling<Fraction> speeds = table.rows().isEmpty()
+                ? Telling.told(Fraction.ZERO)
+                : table.rows().get(0).kmhPer1000Rpm();
+        List<String> items = new ArrayList<>();
+        speeds.whyNot().ifPresent(why -> items.add("Speeds " + why + "."));
+        items.add(table.topSpeed()
+                .map(top -> top.map(this::topSpeed).orElse("No gear keeps up a speed that the engine's curve covers."))
+                .value()
+                .orElseGet(() -> "Top speed and gradients %s."
+                        .formatted(table.topSpeed().whyNot().orElseThrow())));
+        return items;
+    }
+
+    private String topSpeed(TopSpeed top) {
+        String end = top.endedBy() == TopSpeed.EndedBy.RESISTANCE
+                ? "there all the effort goes into resistance"
+                : "there the engine's torque curve ends";
+        double speed = top.kmh() / unit.toKmh(Fraction.ONE).toDouble();
+        return "Top speed %.1f %s in %s: %s.".formatted(speed, unit.sign(), Names.gearName(top.gear()), end);
+    }
+
+    private static String speedometer(Telling<Fraction> error) {
+        return error.map(percent -> percent.isZero()
+                        ? "The speedometer reads as it did before the change."
+                        : "The speedometer, if it read truly before the change, now reads %s per cent too %s."
+                                .formatted(
+                                        Decimals.rounded(percent.absolute(), 1), percent.signum() > 0 ? "high" : "low"))
+                .value()
+                .orElseGet(() -> "What the change does to the speedometer %s."
+                        .formatted(error.whyNot().orElseThrow()));
+    }
+
+    private static String slope(Gradient gradient) {
+        if (gradient instanceof Gradient.Slope slope) {
+            return percent(slope.percent(), 1);
+        }
+        return gradient instanceof Gradient.AnySlope ? "what the tyres hold" : "nothing";
+    }
+
+    private static String percent(double number, int decimals) {
+        return ("%." + decimals + "f%%").formatted(number);
+    }
+
+    private static String shown(Optional<Fraction> number, int decimals) {
+        return number.map(fraction -> Decimals.rounded(fraction, decimals).toPlainString())
+                .orElse(NONE);
+    }
+}
