@@ -53,17 +53,12 @@ public final class Statics {
 
     /** The forces of a train whose output turns with its input. */
     static Forces driving(Train train, Speeds speeds) {
-        Fraction load = load(train, speeds);
-        return Forces.addingUpTo(
-                        train.input().equals(train.output())
-                                ? Map.of()
-                                : Map.of(
-                                        train.number(train.input()),
-                                        Fraction.ONE.negated(),
-                                        train.number(train.output()),
-                                        load),
-                        speeds.forest())
-                .orElseThrow();
+        Map<Integer, Fraction> outside = Map.of(
+                train.number(train.input()),
+                Fraction.ONE.negated(),
+                train.number(train.output()),
+                load(train, speeds));
+        return Forces.addingUpTo(outside, speeds.forest()).orElseThrow();
     }
 
     static Balance.Torques torques(Train train, Speeds speeds, Forces forces) {

@@ -29,8 +29,8 @@ public final class Train {
     }
 
     /**
-     * Throws {@link IllegalArgumentException} where input, output or a connection speaks of a body that there is not, or
-     * where two connections of one id say different things.
+     * Throws {@link IllegalArgumentException} where input, output or a connection speaks of a body that there is not,
+     * where input and output are one, or where two connections of one id say different things.
      *
      * @param bodies ids of everything that can turn, in the order of the layout
      * @param connections the equations between them
@@ -44,6 +44,9 @@ public final class Train {
             if (!numbers.containsKey(end)) {
                 throw new IllegalArgumentException("'%s' is no body of the train.".formatted(end));
             }
+        }
+        if (input.equals(output)) {
+            throw new IllegalArgumentException("The drive enters and leaves by the same body, '%s'.".formatted(input));
         }
         return new Train(List.copyOf(bodies), numbers, List.of(), input, output).with(connections);
     }

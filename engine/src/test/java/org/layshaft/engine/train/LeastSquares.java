@@ -15,7 +15,8 @@ final class LeastSquares {
         this.matrix = matrix;
         this.svd = matrix.svd();
         int above = 0;
-        while (above < svd.getSingularValues().length && svd.getSingularValues()[above] > NOTHING) {
+        int most = Math.min(matrix.getNumRows(), matrix.getNumCols());
+        while (above < most && svd.getW().get(above, above) > NOTHING) {
             above++;
         }
         this.rank = above;
