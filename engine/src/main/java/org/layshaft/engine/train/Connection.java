@@ -48,7 +48,27 @@ public sealed interface Connection {
             return new Equation(coefficients);
         }
 
-        private boolean crosses(String gear) {
+        /** What a force of 1 puts on each body when the driven gear gets only part of it. */
+        Map<String, Fraction> pushes(String driven, Fraction part) {
+            Map<String, Fraction> pushes = new LinkedHashMap<>();
+            Fraction onCarrier = Fraction.ZERO;
+            for (Map.Entry<String, Long> term : equation().coefficients().entrySet()) {
+                String body = term.getKey();
+                if (mesh.joins(body)) {
+                    Fraction whole = Fraction.of(term.getValue());
+                    Fraction push = body.equals(driven) ? whole.times(part) : whole;
+                    pushes.put(body, push);
+                    onCarrier = crosses(body) ? onCarrier : onCarrier.minus(push);
+                }
+            }
+            if (carrier.isPresent()) {
+                pushes.put(carrier.get(), onCarrier);
+            }
+            return pushes;
+        }
+
+        /** Whether the axis of this gear lies across that of the carrier. */
+        boolean crosses(String gear) {
             return crossing.filter(gear::equals).isPresent();
         }
     }

@@ -19,32 +19,41 @@ import org.layshaft.engine.exact.LinearSystem;
  * the unknowns that must make up for them.
  */
 final class Forces {
-    private final Forest forest;
+    private static final int NONE = -1;
 
-    /** Forces by row for nothing but the torques given, and then for 1 in each loose row in turn. */
+    private final Forest forest;
+    private final List<Row> rows;
+
+    /** Forces by row for 1 in each unknown in turn, and then for nothing but the torques given. */
     private final List<Fraction[]> parts = new ArrayList<>();
 
-    private final LinearSystem looseForces;
+    private final LinearSystem unknowns;
     private final LinearForm[] lacksOfRoots;
     private final boolean unique;
-    private Fraction[] byRow;
+    private final Fraction[] byRow;
 
-    private Forces(Forest forest, Map<Integer, Fraction> wanted) {
+    private Forces(Map<Integer, Fraction> wanted, int loaded, List<Row> rows, Forest forest) {
         this.forest = forest;
-        this.looseForces = new LinearSystem(forest.loose().length);
+        this.rows = rows;
+        this.unknowns = new LinearSystem(forest.loose().length + (loaded == NONE ? 0 : 1));
         this.lacksOfRoots = new LinearForm[forest.ground() + 1];
-        for (int unknown = 0; unknown < forest.loose().length; unknown++) {
-            parts.add(forOneIn(forest.loose()[unknown], unknown));
+        for (int number : forest.loose()) {
+            parts.add(forOneIn(number));
         }
-        Fraction[] forGiven = nothing();
-        wanted.forEach((body, torque) -> draw(body, torque, looseForces.one(), forGiven));
-        parts.add(forGiven);
+        if (loaded != NONE) {
+            parts.add(drawing(Map.of(loaded, Fraction.ONE)));
+        }
+        parts.add(drawing(wanted));
         for (LinearForm lack : lacksOfRoots) {
             if (lack != null) {
-                looseForces.require(lack);
+                unknowns.require(lack);
             }
         }
-        this.unique = looseForces.free().isEmpty();
+        this.unique = unknowns.free().isEmpty();
+        if (!unique) {
+            share();
+        }
+        this.byRow = sum();
     }
 
     /**
@@ -53,15 +62,24 @@ final class Forces {
      * @param wanted torques by number of the body; zero on all others
      */
     static Optional<Forces> addingUpTo(Map<Integer, Fraction> wanted, Forest forest) {
-        Forces forces = new Forces(forest, wanted);
-        if (!forces.looseForces.isSolvable()) {
-            return Optional.empty();
-        }
-        if (!forces.unique) {
-            forces.share();
-        }
-        forces.byRow = forces.sum();
-        return Optional.of(forces);
+        return solved(new Forces(wanted, NONE, forest.rows(), forest));
+    }
+
+    /**
+     * The same with rows that lose something, and with one more torque, on the body that is loaded, that is not given
+     * but follows.
+     */
+    static Optional<Forces> withLoadOn(int loaded, Map<Integer, Fraction> wanted, List<Row> rows, Forest forest) {
+        return solved(new Forces(wanted, loaded, rows, forest));
+    }
+
+    private static Optional<Forces> solved(Forces forces) {
+        return forces.unknowns.isSolvable() ? Optional.of(forces) : Optional.empty();
+    }
+
+    /** The torque on the body that is loaded. */
+    Fraction load() {
+        return unknowns.valueOf(unknowns.one() - 1).coefficientOf(unknowns.one());
     }
 
     /** Whether no other forces do. */
@@ -75,9 +93,9 @@ final class Forces {
     }
 
     private Fraction[] sum() {
-        Fraction[] sum = parts.get(looseForces.one());
-        for (int unknown = 0; unknown < looseForces.one(); unknown++) {
-            Fraction force = looseForces.valueOf(unknown).coefficientOf(looseForces.one());
+        Fraction[] sum = parts.get(unknowns.one());
+        for (int unknown = 0; unknown < unknowns.one(); unknown++) {
+            Fraction force = unknowns.valueOf(unknown).coefficientOf(unknowns.one());
             for (int row = 0; row < sum.length && !force.isZero(); row++) {
                 sum[row] = sum[row].plus(parts.get(unknown)[row].times(force));
             }
@@ -89,35 +107,41 @@ final class Forces {
     Map<String, Fraction> byConnection() {
         Map<String, Fraction> byConnection = new LinkedHashMap<>(2 * byRow.length);
         for (int row = 0; row < byRow.length; row++) {
-            byConnection.put(forest.row(row).id(), byRow[row]);
+            byConnection.put(rows.get(row).id(), byRow[row]);
         }
         return byConnection;
     }
 
-    private Fraction[] forOneIn(int number, int unknown) {
+    private Fraction[] forOneIn(int number) {
         Fraction[] forces = nothing();
         forces[number] = Fraction.ONE;
-        Row row = forest.row(number);
+        Row row = rows.get(number);
         for (int place = 0; place < row.bodies().length; place++) {
-            draw(row.bodies()[place], row.coefficient(place).negated(), unknown, forces);
+            draw(row.bodies()[place], row.push(place).negated(), forces);
         }
         return forces;
     }
 
+    private Fraction[] drawing(Map<Integer, Fraction> wanted) {
+        Fraction[] forces = nothing();
+        wanted.forEach((body, torque) -> draw(body, torque, forces));
+        return forces;
+    }
+
     /** Makes up for what a body lacks, trunk by trunk, and leaves the root lacking the rest. */
-    private void draw(int body, Fraction torque, int unknown, Fraction[] forces) {
+    private void draw(int body, Fraction torque, Fraction[] forces) {
         int at = body;
         Fraction lack = torque;
         while (!forest.isRoot(at)) {
             int trunk = forest.trunk(at);
-            Fraction force = lack.over(forest.row(trunk).coefficientOf(at));
+            Fraction force = lack.over(rows.get(trunk).pushOn(at));
             forces[trunk] = forces[trunk].plus(force);
             at = forest.parent(at);
-            lack = forest.row(trunk).coefficientOf(at).times(force).negated();
+            lack = rows.get(trunk).pushOn(at).times(force).negated();
         }
         if (at != forest.ground()) {
             LinearForm before = lacksOfRoots[at] == null ? LinearForm.ZERO : lacksOfRoots[at];
-            lacksOfRoots[at] = before.plus(LinearForm.of(unknown, lack));
+            lacksOfRoots[at] = before.plus(LinearForm.of(parts.size(), lack));
         }
     }
 
@@ -128,9 +152,9 @@ final class Forces {
     private void share() {
         List<Integer> all = new ArrayList<>();
         List<Integer> onTheRoad = new ArrayList<>();
-        for (int row = 0; row < forest.rows().size(); row++) {
+        for (int row = 0; row < rows.size(); row++) {
             all.add(row);
-            if (forest.row(row).connection() instanceof Connection.Rolling) {
+            if (rows.get(row).connection() instanceof Connection.Rolling) {
                 onTheRoad.add(row);
             }
         }
@@ -140,24 +164,24 @@ final class Forces {
 
     private void settleAtLeastSquares(List<Integer> rows) {
         Map<Integer, LinearForm> slopes = new LinkedHashMap<>();
-        looseForces.free().forEach(unknown -> slopes.put(unknown, LinearForm.ZERO));
+        unknowns.free().forEach(unknown -> slopes.put(unknown, LinearForm.ZERO));
         for (int row : rows) {
             LinearForm force = form(row);
             slopes.replaceAll((unknown, slope) -> slope.plus(force, force.coefficientOf(unknown)));
         }
-        slopes.values().forEach(looseForces::require);
+        slopes.values().forEach(unknowns::require);
     }
 
     private LinearForm form(int row) {
-        LinearForm form = LinearForm.of(looseForces.one(), parts.get(looseForces.one())[row]);
-        for (int unknown = 0; unknown < looseForces.one(); unknown++) {
-            form = form.plus(looseForces.valueOf(unknown), parts.get(unknown)[row]);
+        LinearForm form = LinearForm.of(unknowns.one(), parts.get(unknowns.one())[row]);
+        for (int unknown = 0; unknown < unknowns.one(); unknown++) {
+            form = form.plus(unknowns.valueOf(unknown), parts.get(unknown)[row]);
         }
         return form;
     }
 
     private Fraction[] nothing() {
-        Fraction[] forces = new Fraction[forest.rows().size()];
+        Fraction[] forces = new Fraction[rows.size()];
         Arrays.fill(forces, Fraction.ZERO);
         return forces;
     }

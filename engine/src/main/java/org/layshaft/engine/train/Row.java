@@ -9,6 +9,7 @@ final class Row {
     private final String id;
     private final int[] bodies;
     private final Fraction[] coefficients;
+    private final Fraction[] pushes;
 
     /** Speed of each of two bodies for one turn of the other; null where there are not two. */
     private final Fraction[] ratios;
@@ -18,7 +19,17 @@ final class Row {
         this.id = connection.id();
         this.bodies = bodies;
         this.coefficients = coefficients;
+        this.pushes = coefficients;
         this.ratios = bodies.length == 2 ? ratios(coefficients) : null;
+    }
+
+    private Row(Row row, Fraction[] pushes) {
+        this.connection = row.connection;
+        this.id = row.id;
+        this.bodies = row.bodies;
+        this.coefficients = row.coefficients;
+        this.pushes = pushes;
+        this.ratios = row.ratios;
     }
 
     /** Throws {@link IllegalArgumentException} for a body without a number. */
@@ -39,6 +50,11 @@ final class Row {
         return new Row(connection, bodies, coefficients);
     }
 
+    /** The same row with losses: a force of 1 puts this on the body in each place. */
+    Row pushing(Fraction[] onBodies) {
+        return new Row(this, onBodies);
+    }
+
     Connection connection() {
         return connection;
     }
@@ -52,9 +68,14 @@ final class Row {
         return bodies;
     }
 
-    /** What stands at the body in this place, and so what a force of 1 puts on it. */
+    /** What stands at the speed of the body in this place. */
     Fraction coefficient(int place) {
         return coefficients[place];
+    }
+
+    /** What a force of 1 puts on the body in this place; without losses, its coefficient. */
+    Fraction push(int place) {
+        return pushes[place];
     }
 
     /** Whether it ties one body to another, or to the case, at a fixed ratio. */
@@ -71,11 +92,11 @@ final class Row {
     }
 
     /** What a force of 1 puts on a body of a pair; nothing on the case. */
-    Fraction coefficientOf(int body) {
+    Fraction pushOn(int body) {
         if (bodies[0] == body) {
-            return coefficients[0];
+            return pushes[0];
         }
-        return bodies.length == 2 ? coefficients[1] : Fraction.ZERO;
+        return bodies.length == 2 ? pushes[1] : Fraction.ZERO;
     }
 
     /** Speed of this body of a pair for one turn of the other; zero for one that the case holds. */

@@ -54,10 +54,7 @@ public final class Statics {
     /** The forces of a train whose output turns with its input. */
     static Forces driving(Train train, Speeds speeds) {
         Map<Integer, Fraction> outside = Map.of(
-                train.number(train.input()),
-                Fraction.ONE.negated(),
-                train.number(train.output()),
-                load(train, speeds));
+                train.number(train.input()), Fraction.ONE.negated(), train.number(train.output()), load(train, speeds));
         return Forces.addingUpTo(outside, speeds.forest()).orElseThrow();
     }
 
