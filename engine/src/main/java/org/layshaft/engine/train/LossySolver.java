@@ -43,6 +43,7 @@ final class LossySolver {
         }
         Set<Map<String, String>> tried = new HashSet<>();
         Map<String, String> driven = drivenBy(forces);
+        boolean jams = false;
         for (int round = 0; round < MOST_ROUNDS && tried.add(driven); round++) {
             List<Row> rows = rows(driven);
             Optional<Forces> solved = Forces.withLoadOn(train.number(train.output()), input(), rows, speeds.forest());
@@ -52,11 +53,12 @@ final class LossySolver {
             forces = solved.get().byConnection();
             Map<String, String> then = drivenBy(forces);
             if (then.equals(driven)) {
-                return passed(solved.get(), rows);
+                return jams(solved.get()) ? new Losses.SelfLocking() : passed(solved.get(), rows);
             }
+            jams |= jams(solved.get());
             driven = then;
         }
-        return new Losses.Undecided();
+        return jams ? new Losses.SelfLocking() : new Losses.Undecided();
     }
 
     private Map<Integer, Fraction> input() {
@@ -78,6 +80,12 @@ final class LossySolver {
                 .filter(mesh -> efficiencies.of(mesh).isEmpty())
                 .map(Connection::id)
                 .toList();
+    }
+
+    /** Whether the load, too, would have to bring power in, or to take it out. */
+    private boolean jams(Forces forces) {
+        int leaving = forces.load().times(motion.get(train.output())).signum();
+        return flow == Losses.Flow.DRIVE ? leaving <= 0 : leaving >= 0;
     }
 
     private Losses passed(Forces forces, List<Row> rows) {

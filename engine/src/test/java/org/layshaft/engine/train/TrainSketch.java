@@ -3,9 +3,11 @@ package org.layshaft.engine.train;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.MeshKind;
 import org.layshaft.kb.layout.Side;
 
 /** A train put together by hand, body by body. */
@@ -15,6 +17,41 @@ public final class TrainSketch {
 
     public TrainSketch mesh(String first, int firstTeeth, String second, int secondTeeth) {
         return add(new Connection.Meshing(new Mesh(first, second), firstTeeth, secondTeeth));
+    }
+
+    public TrainSketch mesh(MeshKind kind, String first, int firstTeeth, String second, int secondTeeth) {
+        return add(new Connection.Meshing(new Mesh(first, second, kind), firstTeeth, secondTeeth));
+    }
+
+    /** An external mesh with a planet that a carrier takes round. */
+    public TrainSketch meshOn(String carrier, String first, int firstTeeth, String second, int secondTeeth) {
+        return meshOn(carrier, MeshKind.EXTERNAL, first, firstTeeth, second, secondTeeth);
+    }
+
+    public TrainSketch meshOn(
+            String carrier, MeshKind kind, String first, int firstTeeth, String second, int secondTeeth) {
+        return add(new Connection.Meshing(
+                new Mesh(first, second, kind), firstTeeth, secondTeeth, Optional.of(carrier), Optional.empty()));
+    }
+
+    /** A set of sun, planet and ring. */
+    public TrainSketch planetary(
+            String carrier, String sun, int sunTeeth, String planet, int planetTeeth, String ring, int ringTeeth) {
+        return meshOn(carrier, sun, sunTeeth, planet, planetTeeth)
+                .meshOn(carrier, MeshKind.INTERNAL, planet, planetTeeth, ring, ringTeeth);
+    }
+
+    /** Bodies that turn as one. */
+    public TrainSketch tied(String first, String... others) {
+        for (String other : others) {
+            add(new Connection.Closed(first + " to " + other, first, other));
+        }
+        return this;
+    }
+
+    /** A body that the case holds. */
+    public TrainSketch held(String body) {
+        return add(new Connection.Held(body, "case"));
     }
 
     /** Gears fixed on a shaft. */
