@@ -46,6 +46,20 @@ public sealed interface Balance {
             return torques;
         }
 
+        /**
+         * Torque that the case takes from the connection, through the bearings of its gears or where it holds a body;
+         * together with what comes in and what goes out these add up to zero. Empty for a bevel pair whose shafts lie
+         * across each other: there the case takes the torque of each gear about an axis of its own.
+         */
+        public Optional<Fraction> onCase(Connection connection) {
+            if (connection instanceof Connection.Meshing meshing && meshing.mesh().kind().isBevel()) {
+                return meshing.carrier().map(carrier -> Fraction.ZERO);
+            }
+            return Optional.of(on(connection).values().stream()
+                    .reduce(Fraction.ZERO, Fraction::plus)
+                    .negated());
+        }
+
         public boolean carries(Connection connection) {
             return !forces.get(connection.id()).isZero();
         }

@@ -65,6 +65,13 @@ public record Power(List<Flow> flows) {
                 .toList());
     }
 
+    /** The same the other way: what gave, takes. Without losses that is how it runs on the overrun. */
+    public Power reversed() {
+        return new Power(flows.stream()
+                .map(flow -> new Flow(flow.connection(), flow.given(), flow.taken()))
+                .toList());
+    }
+
     /** The flow through one connection; empty where none goes through. */
     public Optional<Flow> through(String connection) {
         return flows.stream()

@@ -15,23 +15,18 @@ import org.layshaft.engine.exact.LinearSystem;
  */
 final class Speeds {
     private final Train train;
-    private final Forest forest;
+    private final Ratios ratios;
 
-    /** By body, its speed for one turn of its root, and the unknown that the speed of the root is. */
-    private final Fraction[] ratios;
-
-    private final int[] unknowns;
     private final LinearSystem roots;
 
     private Speeds(Train train) {
         this.train = train;
-        this.forest = Forest.of(train);
-        this.ratios = new Fraction[forest.ground() + 1];
-        this.unknowns = new int[forest.ground() + 1];
-        this.roots = new LinearSystem(spread());
-        roots.require(LinearForm.of(unknowns[forest.ground()], Fraction.ONE));
+        this.ratios = new Ratios(train);
+        this.roots = new LinearSystem(ratios.roots());
+        Forest forest = ratios.forest();
+        roots.require(LinearForm.of(ratios.rootOf(forest.ground()), Fraction.ONE));
         for (int number : forest.loose()) {
-            roots.require(form(forest.row(number)));
+            roots.require(ratios.form(forest.row(number), 0));
         }
     }
 
@@ -50,7 +45,7 @@ final class Speeds {
     }
 
     Forest forest() {
-        return forest;
+        return ratios.forest();
     }
 
     /** Whether the speeds given can be. */
@@ -74,11 +69,11 @@ final class Speeds {
         for (int unknown = 0; unknown < roots.one(); unknown++) {
             ofRoots.add(fixed(roots.valueOf(unknown)));
         }
-        Map<String, Fraction> fixed = new LinkedHashMap<>(2 * ratios.length);
+        Map<String, Fraction> fixed = new LinkedHashMap<>(2 * train.bodies().size());
         for (int body = 0; body < train.bodies().size(); body++) {
-            Optional<Fraction> ofRoot = ofRoots.get(unknowns[body]);
+            Optional<Fraction> ofRoot = ofRoots.get(ratios.rootOf(body));
             if (ofRoot.isPresent()) {
-                fixed.put(train.bodies().get(body), ofRoot.get().times(ratios[body]));
+                fixed.put(train.bodies().get(body), ofRoot.get().times(ratios.of(body)));
             }
         }
         return fixed;
@@ -122,9 +117,9 @@ final class Speeds {
         for (int root = 0; root < ofRoots.length; root++) {
             ofRoots[root] = roots.valueOf(root).coefficientOf(unknown);
         }
-        Map<String, Fraction> motion = new LinkedHashMap<>(2 * ratios.length);
+        Map<String, Fraction> motion = new LinkedHashMap<>(2 * train.bodies().size());
         for (int body = 0; body < train.bodies().size(); body++) {
-            motion.put(train.bodies().get(body), ofRoots[unknowns[body]].times(ratios[body]));
+            motion.put(train.bodies().get(body), ofRoots[ratios.rootOf(body)].times(ratios.of(body)));
         }
         return motion;
     }
@@ -142,34 +137,6 @@ final class Speeds {
     }
 
     private LinearForm form(int body) {
-        return roots.valueOf(unknowns[body]).times(ratios[body]);
-    }
-
-    private LinearForm form(Row row) {
-        LinearForm form = LinearForm.ZERO;
-        for (int place = 0; place < row.bodies().length; place++) {
-            int body = row.bodies()[place];
-            form = form.plus(LinearForm.of(unknowns[body], ratios[body].times(row.coefficient(place))));
-        }
-        return form;
-    }
-
-    /** Numbers the roots, spreads ratios from each of them outward, and tells how many there are. */
-    private int spread() {
-        int found = 0;
-        for (int body = 0; body < ratios.length; body++) {
-            if (forest.isRoot(body)) {
-                ratios[body] = Fraction.ONE;
-                unknowns[body] = found++;
-            }
-        }
-        int[] inward = forest.inward();
-        for (int place = inward.length - 1; place >= 0; place--) {
-            int body = inward[place];
-            int parent = forest.parent(body);
-            ratios[body] = ratios[parent].times(forest.row(forest.trunk(body)).ratioOf(body));
-            unknowns[body] = unknowns[parent];
-        }
-        return found;
+        return roots.valueOf(ratios.rootOf(body)).times(ratios.of(body));
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.layshaft.engine.exact.Fraction;
 
 /**
  * One stance of one box, ready to be solved. What ties whatever is engaged is best made once, and added to with
@@ -64,6 +65,21 @@ public final class Train {
             }
         }
         return tiedBy(List.copyOf(all.values()));
+    }
+
+    /**
+     * The same train in a bend.
+     *
+     * @param turns of wheels, and of output shafts on their way to wheels, for one turn of the road; others roll straight
+     */
+    Train inBend(Map<String, Fraction> turns) {
+        turns.keySet().forEach(this::number);
+        List<Row> bent = new ArrayList<>(rows);
+        bent.replaceAll(row -> row.connection() instanceof Connection.Rolling rolling
+                        && turns.containsKey(rolling.output())
+                ? Row.of(new Connection.Rolling(rolling.output(), turns.get(rolling.output())), numbers)
+                : row);
+        return tiedBy(List.copyOf(bent));
     }
 
     /** The same bodies tied by these rows alone. */
