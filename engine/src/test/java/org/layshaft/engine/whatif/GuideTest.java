@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ import org.layshaft.kb.pack.Reading;
 class GuideTest {
     private static final Path GUIDE = Path.of("..", "DEVELOPERS.md");
     private static final Pattern EXAMPLE = Pattern.compile("```jsonc\\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern ID = Pattern.compile("\"id\": \"([a-z0-9-]+)\"");
     private static final String MANIFEST = """
             {"format": "layshaft/pack/1", "id": "guide", "version": "1.0.0", "title": "Guide", "licence": "Apache-2.0"}
             """;
@@ -38,11 +40,15 @@ class GuideTest {
 
     @BeforeEach
     void put_the_examples_in_a_pack() throws IOException {
-        List<String> examples = new ArrayList<>();
-        EXAMPLE.matcher(Files.readString(GUIDE)).results().forEach(found -> examples.add(found.group(1)));
         Files.writeString(pack.resolve("pack.json"), MANIFEST);
-        Files.writeString(Files.createDirectory(pack.resolve("layouts")).resolve("dunlin.json"), examples.get(0));
-        Files.writeString(Files.createDirectory(pack.resolve("failure-modes")).resolve("fork.json"), examples.get(1));
+        Path layouts = Files.createDirectory(pack.resolve("layouts"));
+        Path modes = Files.createDirectory(pack.resolve("failure-modes"));
+        for (MatchResult found :
+                EXAMPLE.matcher(Files.readString(GUIDE)).results().toList()) {
+            String example = found.group(1);
+            Matcher id = ID.matcher(example);
+            Files.writeString(id.find() ? layouts.resolve(id.group(1) + ".json") : modes.resolve("fork.json"), example);
+        }
         reading = PackReader.check(List.of(pack));
     }
 

@@ -74,6 +74,11 @@ final class Unreachable implements LayoutCheck {
                         ties));
         layout.shafts()
                 .forEach(shaft -> tie(Optional.of(shaft.id()), shaft.carriedBy().map(Reference::id), ties));
+        layout.gears()
+                .forEach(gear -> tie(
+                        body(gear.id(), layout),
+                        layout.shaftOf(gear.id()).flatMap(TypedShaft::carriedBy).map(Reference::id),
+                        ties));
         layout.differentials().forEach(differential -> tie(differential, ties));
         layout.members().stream()
                 .filter(TypedInnerClutch.class::isInstance)
