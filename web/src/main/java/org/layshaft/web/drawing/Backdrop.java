@@ -2,10 +2,12 @@ package org.layshaft.web.drawing;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Side;
 
 /** What lies behind the parts: the case with its walls, and the arrows of engine and output. */
 final class Backdrop {
+    private static final double HOUSING_HIGH = 78;
+
     private final Plan plan;
     private final Surroundings around;
 
@@ -17,6 +19,7 @@ final class Backdrop {
     void write(Svg svg, Room room) {
         Box box = around.caseBox();
         svg.open("g", "class", "backdrop", "aria-hidden", "true");
+        plan.lines().axlesAcross().forEach(axle -> housing(svg, axle));
         svg.rect(box, "class", "case", "rx", 14.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
         edges(box).forEach(room::take);
         Walls walls = new Walls(plan.layout(), plan.lines());
@@ -36,11 +39,21 @@ final class Backdrop {
                             0.35);
                 });
         double inputY = plan.carrierY(plan.layout().input());
-        arrow(svg, room, around.engineX(), inputY, "engine");
-        plan.layout().outputs().stream()
-                .filter(output -> plan.layout().find(Shaft.class, output).isPresent())
-                .forEach(output -> arrow(svg, room, around.outputX() + 34, plan.carrierY(output), "output"));
+        arrow(svg, room, around.engineX(), inputY, 1, "engine");
+        Exits exits = plan.exits();
+        exits.shafts().forEach(shaft -> {
+            boolean front = exits.end(shaft) == Side.FRONT;
+            double x = front ? around.frontOutputX() - 34 : around.outputX() + 34;
+            String says = exits.isTakeOff(shaft) ? "take-off" : "output";
+            arrow(svg, room, x, plan.carrierY(shaft.id()), front ? -1 : 1, says);
+        });
         svg.close();
+    }
+
+    private void housing(Svg svg, Axle axle) {
+        double y = plan.carrierY(axle.differential());
+        Box box = Box.about(plan.x(axle.differential()), y, Axle.CROWN + 16, HOUSING_HIGH);
+        svg.rect(box, "class", "case", "rx", 30.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
     }
 
     /** The outline of the case, which no name should cross. */
@@ -53,14 +66,14 @@ final class Backdrop {
                 new Box(box.right() - half, box.top(), box.right() + half, box.bottom()));
     }
 
-    private static void arrow(Svg svg, Room room, double x, double y, String says) {
-        Pen pen = Pen.at(x - 24, y - 6)
+    private static void arrow(Svg svg, Room room, double x, double y, int way, String says) {
+        Pen pen = Pen.at(x - way * 24, y - 6)
                 .across(x)
                 .upDown(y - 13)
-                .line(x + 20, y)
+                .line(x + way * 20, y)
                 .line(x, y + 13)
                 .upDown(y + 6)
-                .across(x - 24)
+                .across(x - way * 24)
                 .close();
         svg.path(pen, "class", "way", "fill", Ink.PAPER, "stroke", Ink.LINE, "stroke-width", 1.5);
         Label label = new Label(List.of(says), 13.5, "name");

@@ -1,5 +1,6 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
@@ -22,7 +23,8 @@ final class BearingFigures {
             return needles(bearing);
         }
         boolean inCase = bearing.outer().equals(Bearing.CASE);
-        double inner = inCase ? Sizes.SHAFT_RADIUS : Sizes.NOSE_RADIUS;
+        boolean through = !inCase && plan.nesting().within(bearing.outer()).contains(bearing.inner());
+        double inner = inCase || through ? plan.shaftRadius(bearing.inner(), plan.x(bearing.id())) : Sizes.NOSE_RADIUS;
         double outer = inner + (inCase ? DEEP_IN_CASE : DEEP_BETWEEN_SHAFTS);
         Box box = Box.about(plan.x(bearing.id()), plan.carrierY(bearing.inner()), plan.half(bearing.id()), outer);
         Box above = new Box(box.left(), box.top(), box.right(), box.y() - inner);
@@ -43,12 +45,18 @@ final class BearingFigures {
     private Figure needles(Bearing bearing) {
         double y = plan.gearY(bearing.outer());
         double half = plan.half(bearing.outer()) - 2;
-        double outer = Sizes.SHAFT_RADIUS + Sizes.NEEDLE_GAP;
-        Box box = Box.about(plan.x(bearing.outer()), y, half, outer);
-        double middle = (Sizes.SHAFT_RADIUS + outer) / 2;
-        return new Figure(bearing, box, Ink.BEARING, svg -> {
+        double shaft = plan.shaftRadius(bearing.inner(), plan.restX(bearing.outer()));
+        Box box = Box.about(plan.x(bearing.outer()), y, half, shaft + Sizes.NEEDLE_GAP);
+        List<Box> boxes = plan.twinDistance(bearing.inner())
+                .map(down -> List.of(box, box.moved(0, down)))
+                .orElse(List.of(box));
+        return new Figure(bearing, box, Ink.BEARING, boxes, svg -> boxes.forEach(each -> needles(svg, each, shaft)));
+    }
+
+    private static void needles(Svg svg, Box box, double shaft) {
+        double middle = shaft + Sizes.NEEDLE_GAP / 2;
             svg.path(
-                    GearFigures.halves(box, Sizes.SHAFT_RADIUS),
+                    GearFigures.halves(box, shaft),
                     "class",
                     "target",
                     "fill",
@@ -57,14 +65,13 @@ final class BearingFigures {
                     "none",
                     "pointer-events",
                     "all");
-            int count = (int) (2 * half / NEEDLE_PITCH);
+            int count = (int) (box.width() / NEEDLE_PITCH);
             for (int side : new int[] {-1, 1}) {
                 for (int at = 0; at < count; at++) {
                     double x = box.x() + (at - (count - 1) / 2.0) * NEEDLE_PITCH;
                     svg.leaf(
-                            "circle", "class", "body", "cx", x, "cy", y + side * middle, "r", 2.1, "stroke-width", 1.0);
+                            "circle", "class", "body", "cx", x, "cy", box.y() + side * middle, "r", 2.1, "stroke-width", 1.0);
                 }
             }
-        });
     }
 }

@@ -11,6 +11,7 @@ import org.layshaft.kb.layout.BlockingRing;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
@@ -78,12 +79,13 @@ record Bodies(Layout layout, Motion motion) {
     }
 
     private static boolean turnsAtAll(Part part) {
-        return part instanceof Shaft shaft && !shaft.held()
+        return part instanceof Shaft shaft && !shaft.held() && shaft.carriedBy().isEmpty()
                 || part instanceof Gear
                 || part instanceof Sleeve
                 || part instanceof Hub
                 || part instanceof BlockingRing
                 || part instanceof ClutchingTeeth
+                || part instanceof DogRing
                 || part instanceof Differential
                 || part instanceof HalfShaft;
     }
@@ -109,6 +111,12 @@ record Bodies(Layout layout, Motion motion) {
         }
         if (part instanceof ClutchingTeeth teeth) {
             return Optional.of(teeth.gear());
+        }
+        if (part instanceof DogRing dogs) {
+            return Optional.of(dogs.shaft());
+        }
+        if (part instanceof Differential differential) {
+            return differential.shaft();
         }
         if (part instanceof Clutch clutch) {
             return Optional.of(clutch.drives());

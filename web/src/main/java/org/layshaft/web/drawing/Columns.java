@@ -19,24 +19,32 @@ import org.layshaft.kb.layout.Side;
 /** Where things stand along the box: in their order on each shaft, with gears in mesh in one column. */
 final class Columns {
     private final Layout layout;
+    private final Lines lines;
     private final Sizes sizes;
+    private final Planets planets;
     private final Spacing spacing = new Spacing();
     private final Set<Mesh> slanted = new LinkedHashSet<>();
     private final Map<String, Double> places;
 
     Columns(Layout layout, Lines lines, Sizes sizes) {
         this.layout = layout;
+        this.lines = lines;
         this.sizes = sizes;
+        this.planets = new Planets(layout);
         layout.all(Shaft.class).flatMap(shaft -> shaft.along().stream()).forEach(spacing::place);
         layout.all(Differential.class).forEach(this::placeDifferential);
         layout.all(Shaft.class).forEach(this::keepOrder);
         Lines.between(layout).forEach(this::keepOrderAcross);
         layout.members().forEach(this::keepCouplings);
-        layout.meshes().forEach(mesh -> align(mesh, 0));
+        new Ends(layout, sizes, spacing).keep(lines);
+        layout.meshes().stream()
+                .filter(mesh -> lines.axlesAcross().stream().noneMatch(axle -> mesh.joins(axle.crown())))
+                .forEach(mesh -> align(mesh, 0));
         layout.members().forEach(this::alignSlid);
         Walls walls = new Walls(layout, lines);
         alignAll(walls.front());
         alignAll(walls.rear());
+        new Clearing(layout, lines, sizes, spacing).clear();
         this.places = spacing.places();
     }
 
@@ -54,7 +62,10 @@ final class Columns {
         spacing.place(differential.id());
         differential.ringGear().ifPresent(ring -> {
             spacing.place(ring);
-            spacing.exactly(ring, differential.id(), sizes.half(ring) + sizes.half(differential.id()));
+            boolean across =
+                    lines.axlesAcross().stream().anyMatch(axle -> axle.crown().equals(ring));
+            double aside = across ? 0 : sizes.half(ring) + sizes.half(differential.id());
+            spacing.exactly(ring, differential.id(), aside);
         });
     }
 
@@ -72,9 +83,10 @@ final class Columns {
             String before = along.get(at - 1);
             String behind = along.get(at);
             double slide = slide(before, Side.REAR) + slide(behind, Side.FRONT);
+            double room = isInSet(before) || isInSet(behind) ? Sizes.BESIDE_PLANETS : 0;
             double gap = couples(before, Side.REAR, behind) || couples(behind, Side.FRONT, before)
                     ? Sizes.COUPLING_GAP
-                    : Sizes.GAP + slide;
+                    : Sizes.GAP + slide + room;
             spacing.atLeast(before, behind, sizes.half(before) + gap + sizes.half(behind));
         }
     }
@@ -158,11 +170,17 @@ final class Columns {
                 .isPresent();
     }
 
+    /** How far this goes to that side, by itself or with its rail, beyond the teeth that it has room for. */
     private double slide(String member, Side side) {
-        return engagement(member, side)
-                .filter(Engagement.Meshes.class::isInstance)
-                .map(meshes -> Strokes.INTO_MESH)
-                .orElse(0.0);
+        Optional<Engagement> engagement = engagement(member, side);
+        if (engagement.filter(Engagement.Meshes.class::isInstance).isPresent()) {
+            return Strokes.INTO_MESH;
+        }
+        return engagement.isPresent() || new Strokes(layout).goesAlong(member, side) ? Strokes.OVER_TEETH : 0;
+    }
+
+    private boolean isInSet(String id) {
+        return layout.find(Gear.class, id).filter(planets::isInSet).isPresent();
     }
 
     private Optional<Engagement> engagement(String member, Side side) {

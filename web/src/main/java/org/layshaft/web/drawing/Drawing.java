@@ -42,7 +42,7 @@ public final class Drawing {
         PowerPath path = view.motion().map(motion -> PowerPath.of(plan, motion)).orElse(new PowerPath(List.of()));
         InWords words = new InWords(layout, view);
         Svg picture = new Svg();
-        Room room = new Room(figures.all().stream().map(Figure::box).toList());
+        Room room = new Room(figures.all().stream().flatMap(figure -> figure.covers().stream()).toList());
         new SelectorFigures(plan, around).stems().forEach(room::take);
         paint(picture, room, words, path);
         Box canvas = room.extent().grown(MARGIN);

@@ -64,9 +64,10 @@ final class Figures {
         List<Shaft> onLine = plan.lines().shafts(line);
         onLine.stream().filter(shaft -> !isInside(shaft)).forEach(shaft -> add(shafts.of(shaft)));
         layout.all(Clutch.class)
+                .filter(clutch -> clutch.drivenBy().isEmpty())
                 .filter(clutch -> plan.lines().ofCarrier(clutch.drives()).equals(line))
                 .forEach(clutch -> add(ends.clutch(clutch)));
-        plan.lines().differential(line).ifPresent(differential -> {
+        plan.lines().differentials(line).forEach(differential -> {
             layout.all(HalfShaft.class)
                     .filter(half -> half.differential().equals(differential.id()))
                     .forEach(half -> add(ends.halfShaft(half)));
@@ -108,12 +109,17 @@ final class Figures {
         layout.all(Bearing.class)
                 .filter(bearing -> plan.lines().ofCarrier(bearing.inner()).equals(line))
                 .forEach(bearing -> items.add(bearings.of(bearing)));
+        plan.lines().dogRings(line).forEach(dogs -> items.add(sleeves.dogRing(dogs)));
+        layout.all(Clutch.class)
+                .filter(clutch -> clutch.drivenBy().isPresent())
+                .filter(clutch -> plan.lines().ofCarrier(clutch.drives()).equals(line))
+                .forEach(clutch -> items.add(new InnerClutch(plan).of(clutch)));
+        layout.all(ClutchingTeeth.class)
+                .filter(teeth -> plan.lines().ofItem(teeth.gear()).equals(line))
+                .forEach(teeth -> items.add(sleeves.clutchingTeeth(teeth)));
         Stream<Sleeve> onLine = layout.all(Sleeve.class)
                 .filter(sleeve -> plan.lines().ofCarrier(sleeve.shaft()).equals(line));
         onLine.forEach(sleeve -> {
-            layout.all(ClutchingTeeth.class)
-                    .filter(teeth -> teeth.sleeve().equals(sleeve.id()))
-                    .forEach(teeth -> items.add(sleeves.clutchingTeeth(teeth)));
             layout.all(BlockingRing.class)
                     .filter(ring -> ring.sleeve().equals(sleeve.id()))
                     .forEach(ring -> items.add(sleeves.ring(ring)));

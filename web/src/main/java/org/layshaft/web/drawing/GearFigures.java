@@ -1,6 +1,9 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.GearForm;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Seat;
 
@@ -19,23 +22,37 @@ final class GearFigures {
     }
 
     Figure of(Gear gear) {
+        if (gear.form() == GearForm.INTERNAL) {
+            return new RingFigures(plan).of(gear);
+        }
+        Optional<Axle> axle = plan.lines().axlesAcross().stream()
+                .filter(across -> across.joins(gear))
+                .findFirst();
+        if (axle.isPresent()) {
+            return new BevelFigures(plan, axle.get()).of(gear);
+        }
         Box box = plan.gearBox(gear.id());
         double inner = inner(gear);
-        Ink ink = gear.seat() == Seat.FIXED ? Ink.FIXED : gear.seat() == Seat.RIM ? Ink.SLEEVE : Ink.FREE;
-        return new Figure(gear, box, ink, svg -> {
-            svg.path(inner == 0 ? solid(box) : halves(box, inner), "class", "body");
-            hatch(svg, gear, box);
-            pitchLines(svg, box);
-            teeth(svg, gear, box, inner);
-        });
+        List<Box> boxes = plan.twin(gear.id()).map(twin -> List.of(box, twin)).orElse(List.of(box));
+        return new Figure(gear, box, ink(gear), boxes, svg -> boxes.forEach(each -> {
+            svg.path(inner == 0 ? solid(each) : halves(each, inner), "class", "body");
+            hatch(svg, gear, each);
+            pitchLines(svg, each);
+            teeth(svg, gear, each, inner);
+        }));
+    }
+
+    static Ink ink(Gear gear) {
+        return gear.seat() == Seat.FIXED ? Ink.FIXED : gear.seat() == Seat.RIM ? Ink.SLEEVE : Ink.FREE;
     }
 
     /** Where the body ends toward the axis. */
     private double inner(Gear gear) {
+        double shaft = plan.shaftRadius(gear.carrier(), plan.restX(gear.id()));
         return switch (gear.seat()) {
-            case FIXED -> 0;
+            case FIXED -> plan.isHollow(gear.carrier(), plan.restX(gear.id())) ? shaft : 0;
             case RIM -> plan.sleeveRadius();
-            case FREE, SLIDING -> Sizes.SHAFT_RADIUS + Sizes.NEEDLE_GAP;
+            case FREE, SLIDING -> shaft + Sizes.NEEDLE_GAP;
         };
     }
 
@@ -75,6 +92,10 @@ final class GearFigures {
             double edge = way < 0 ? box.top() : box.bottom();
             double root = edge - way * band;
             pen.move(box.left(), root).across(box.right());
+            if (gear.form() == GearForm.SPROCKET) {
+                pen.move(box.left(), edge - way * band / 2).across(box.right());
+                continue;
+            }
             if (gear.helixDeg() == 0) {
                 pen.move(box.left(), edge - way * band / 3).across(box.right());
                 pen.move(box.left(), edge - way * band * 2 / 3).across(box.right());

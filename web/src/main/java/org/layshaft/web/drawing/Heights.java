@@ -41,6 +41,7 @@ final class Heights {
 
     private void place(String line, double height) {
         heights.put(line, height);
+        lines.allBeside(line).forEach(beside -> heights.put(beside, height + outlines.offset(beside)));
         placed.addAll(moved(line, height));
     }
 
@@ -55,11 +56,11 @@ final class Heights {
 
     /** Shafts that turn, then differentials, then spindles; of each kind one that meshes with what is placed, if any. */
     private String next() {
-        return lines.all().stream()
+        return lines.free().stream()
                 .filter(line -> !heights.containsKey(line))
                 .min(Comparator.comparing((String line) -> joints(line).isEmpty())
                         .thenComparing(lines::held)
-                        .thenComparing(line -> lines.differential(line).isPresent()))
+                        .thenComparing(lines::isAxle))
                 .orElseThrow();
     }
 
@@ -77,7 +78,10 @@ final class Heights {
             heights.add(mateHeight(line, mesh) + distance);
             heights.add(mateHeight(line, mesh) - distance);
         }
-        if (joints.isEmpty() || lines.held(line) || lines.differential(line).isPresent()) {
+        if (joints.isEmpty()
+                || lines.held(line)
+                || lines.isAxle(line)
+                || heights.stream().allMatch(height -> collides(line, height))) {
             heights.addAll(clearHeights(line));
         }
         return heights;

@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
@@ -27,15 +29,26 @@ final class Joints {
 
     Joints(Plan plan, boolean freeGearsSeized) {
         Layout layout = plan.layout();
-        layout.all(Clutch.class).forEach(clutch -> join(clutch.id(), clutch.drives()));
+        layout.all(Clutch.class)
+                .filter(clutch -> isClosed(plan, clutch))
+                .forEach(clutch -> {
+                    join(clutch.id(), clutch.drives());
+                    clutch.drivenBy().ifPresent(driver -> join(driver, clutch.id()));
+                });
+        layout.all(DogRing.class).forEach(dogs -> join(dogs.id(), dogs.shaft()));
+        plan.planets().spindles().forEach(spindle -> {
+            join(spindle.id(), spindle.carriedBy().orElseThrow());
+            plan.planets().gears(spindle).forEach(planet -> join(planet.id(), spindle.id()));
+        });
         layout.all(Gear.class)
                 .filter(gear -> turnsWithCarrier(layout, gear) || freeGearsSeized && gear.isFree())
                 .forEach(gear -> join(gear.id(), gear.carrier()));
         layout.all(Sleeve.class).forEach(sleeve -> join(sleeve.id(), sleeve.hub()));
         layout.all(Hub.class).forEach(hub -> join(hub.id(), hub.shaft()));
         layout.all(ClutchingTeeth.class).forEach(teeth -> join(teeth.id(), teeth.gear()));
-        layout.all(Differential.class)
-                .forEach(differential -> differential.sides().forEach(half -> join(differential.id(), half)));
+        layout.all(Differential.class).forEach(differential -> Stream.concat(
+                        differential.shaft().stream(), differential.sides().stream())
+                .forEach(tied -> join(differential.id(), tied)));
         plan.made().forEach(mesh -> join(mesh.first(), mesh.second()));
         layout.members()
                 .forEach(member -> plan.stance()
@@ -43,6 +56,11 @@ final class Joints {
                         .flatMap(member::at)
                         .filter(Engagement.Couples.class::isInstance)
                         .ifPresent(couples -> join(member.part(), ((Engagement.Couples) couples).clutchingTeeth())));
+    }
+
+    /** The clutch before the box always is. */
+    private static boolean isClosed(Plan plan, Clutch clutch) {
+        return clutch.drivenBy().isEmpty() || plan.stance().of(clutch.id()).isPresent();
     }
 
     private static boolean turnsWithCarrier(Layout layout, Gear gear) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
@@ -52,9 +53,10 @@ final class Labels {
         layout.all(Interlock.class).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
         EndFigures ends = new EndFigures(plan, around);
         layout.all(HalfShaft.class).forEach(half -> near(svg, room.take(ends.wheel(half)), plainly(half.wheel()), 1));
+        layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(part.name()), 1));
         layout.all(Gear.class)
                 .forEach(gear -> near(svg, marked(gear), wrapped(withoutGear(gear)), gears.freeSide(gear)));
-        layout.all(Shaft.class).forEach(shaft -> atEnd(svg, shaft));
+        layout.all(Shaft.class).filter(shaft -> shaft.carriedBy().isEmpty()).forEach(shaft -> atEnd(svg, shaft));
         layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         svg.close();

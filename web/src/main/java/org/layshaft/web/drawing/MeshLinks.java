@@ -84,7 +84,8 @@ final class MeshLinks {
 
     private double covered(Box box) {
         return figures.all().stream()
-                .mapToDouble(figure -> figure.box().shared(box))
+                .flatMap(figure -> figure.covers().stream())
+                .mapToDouble(covered -> covered.shared(box))
                 .sum();
     }
 

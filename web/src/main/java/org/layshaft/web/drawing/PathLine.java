@@ -12,6 +12,7 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.layout.Sleeve;
 
 /** The line that runs through the parts that carry power: along shafts, across meshes, through teeth, sleeve and hub. */
@@ -46,6 +47,16 @@ final class PathLine {
         if (part instanceof Gear gear) {
             return gear(way, at, gear);
         }
+        if (part instanceof Shaft shaft && shaft.carriedBy().isPresent()) {
+            double x = plan.planetSides().arm(shaft).x();
+            List<Point> arm = new ArrayList<>(List.of(
+                    new Point(x, plan.carrierY(shaft.id())),
+                    new Point(x, plan.carrierY(shaft.carriedBy().orElseThrow()))));
+            if (at > 0 && way.get(at - 1).equals(shaft.carriedBy().orElseThrow())) {
+                java.util.Collections.reverse(arm);
+            }
+            return arm;
+        }
         if (part instanceof Shaft shaft) {
             Box bar = figures.box(shaft.id());
             List<Point> ends = new ArrayList<>();
@@ -53,7 +64,8 @@ final class PathLine {
                 ends.add(new Point(bar.left(), bar.y()));
             }
             if (at == way.size() - 1) {
-                ends.add(new Point(bar.right(), bar.y()));
+                boolean front = plan.exits().leaves(shaft) && plan.exits().end(shaft) == Side.FRONT;
+                ends.add(new Point(front ? bar.left() : bar.right(), bar.y()));
             }
             return ends;
         }
@@ -64,6 +76,16 @@ final class PathLine {
         if (part instanceof Hub hub) {
             return List.of(new Point(plan.restX(hub.sleeve()), plan.carrierY(hub.shaft())));
         }
+        if (part instanceof Clutch clutch && clutch.drivenBy().isPresent()) {
+            double x = plan.x(clutch.id());
+            double y = plan.carrierY(clutch.drives());
+            double out = InnerClutch.RADIUS - 14;
+            return List.of(
+                    new Point(x - InnerClutch.HALF - 3, y),
+                    new Point(x - InnerClutch.HALF - 3, y - out),
+                    new Point(x + InnerClutch.HALF - 2, y - out),
+                    new Point(x + InnerClutch.HALF - 2, y));
+        }
         if (part instanceof Clutch clutch) {
             return List.of(new Point(around.clutchX() - 28, plan.carrierY(clutch.drives())));
         }
@@ -72,6 +94,10 @@ final class PathLine {
         }
         if (part instanceof HalfShaft half) {
             Box bar = figures.box(half.id());
+            if (plan.lines().across(half.differential()).isPresent()) {
+                boolean down = bar.y() > plan.carrierY(half.differential());
+                return List.of(new Point(bar.x(), down ? bar.bottom() - 18 : bar.top() + 18));
+            }
             double end = bar.x() < plan.x(half.differential()) ? bar.left() + 18 : bar.right() - 18;
             return List.of(new Point(end, bar.y()));
         }

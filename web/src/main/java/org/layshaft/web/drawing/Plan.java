@@ -3,12 +3,15 @@ package org.layshaft.web.drawing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Stance;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.GearForm;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.MeshKind;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 
@@ -16,10 +19,15 @@ import org.layshaft.kb.layout.Shaft;
 final class Plan {
     private static final double USUAL_DISTANCE = 150;
     private static final double GREATEST_EXTENT = 540;
+    /** A ring is drawn of such a size as a pair of gears this many of its radii apart would be. */
+    private static final double RING_TO_DISTANCE = 1.2;
+    /** Gears in mesh share at least so much of their width. */
+    private static final double LEAST_SHARED = 4;
 
     private final Layout layout;
     private final Stance stance;
     private final Lines lines;
+    private final Planets planets;
     private final Sizes sizes;
     private final Strokes strokes;
     private final Columns columns;
@@ -30,6 +38,7 @@ final class Plan {
         this.layout = layout;
         this.stance = stance;
         this.lines = new Lines(layout);
+        this.planets = new Planets(layout);
         this.sizes = new Sizes(layout);
         this.strokes = new Strokes(layout);
         this.columns = new Columns(layout, lines, sizes);
@@ -47,17 +56,22 @@ final class Plan {
 
     /** The greatest centre distance between shafts that turn, without that of a final drive. */
     private double mainDistanceMm(Radii radii) {
-        return layout.everyMesh()
+        OptionalDouble between = layout.everyMesh()
                 .filter(mesh -> Stream.of(mesh.first(), mesh.second())
                         .map(gear -> lines.of(layout.gear(gear)))
                         .noneMatch(line ->
-                                lines.held(line) || lines.differential(line).isPresent()))
+                                lines.held(line) || lines.isAxle(line)))
+                .filter(mesh -> mesh.kind() == MeshKind.EXTERNAL)
                 .mapToDouble(radii::centreDistanceMm)
+                .max();
+        double rings = layout.all(Gear.class)
+                .filter(gear -> gear.form() == GearForm.INTERNAL)
+                .mapToDouble(gear -> RING_TO_DISTANCE * radii.ofMm(gear.id()))
                 .max()
-                .orElseGet(() -> layout.all(Gear.class)
-                        .mapToDouble(gear -> 2 * radii.ofMm(gear.id()))
-                        .max()
-                        .orElse(USUAL_DISTANCE));
+                .orElse(0);
+        return between.isPresent() || rings > 0
+                ? Math.max(between.orElse(0), rings)
+                : layout.all(Gear.class).mapToDouble(gear -> 2 * radii.ofMm(gear.id())).max().orElse(USUAL_DISTANCE);
     }
 
     Layout layout() {
@@ -82,6 +96,15 @@ final class Plan {
 
     double radius(String gear) {
         return outlines.radius(gear);
+    }
+
+    /** As far as the gear reaches from its axis. */
+    double outer(Gear gear) {
+        return outlines.outer(gear);
+    }
+
+    Exits exits() {
+        return new Exits(layout, lines, columns);
     }
 
     double sleeveRadius() {
@@ -120,18 +143,64 @@ final class Plan {
     }
 
     double gearY(String gear) {
-        return lineY(lines.of(layout.gear(gear)));
+        return y(gear);
+    }
+
+    /** The height of the middle of anything that sits on a line. */
+    double y(String item) {
+        return lineY(lines.ofItem(item));
     }
 
     Box gearBox(String gear) {
-        return Box.about(x(gear), gearY(gear), half(gear), radius(gear));
+        return Box.about(x(gear), gearY(gear), half(gear), outlines.outer(layout.gear(gear)));
+    }
+
+    /** The planet on the other side of its axis, where it is drawn twice. */
+    Optional<Box> twin(String gear) {
+        return twinDistance(layout.gear(gear).carrier()).map(down -> gearBox(gear).moved(0, down));
+    }
+
+    /** From what is on a spindle of planets down to where it is drawn again on the other side of the axis. */
+    Optional<Double> twinDistance(String carrier) {
+        return layout.find(Shaft.class, carrier)
+                .filter(shaft -> shaft.carriedBy().isPresent() && planets.isDrawnTwice(shaft))
+                .map(spindle -> -2 * outlines.offset(lines.ofCarrier(spindle.id())));
+    }
+
+    Planets planets() {
+        return planets;
+    }
+
+    PlanetSides planetSides() {
+        return new PlanetSides(layout, columns, sizes);
+    }
+
+    Nesting nesting() {
+        return outlines.nesting();
+    }
+
+    /** Of the outside of a shaft where something sits on it; 0 about the axis of a differential. */
+    double shaftRadius(String carrier, double x) {
+        return layout.find(Shaft.class, carrier)
+                .map(shaft -> nesting().radius(carrier, x))
+                .orElse(Sizes.SHAFT_RADIUS);
+    }
+
+    /** Whether another shaft runs through this one there. */
+    boolean isHollow(String carrier, double x) {
+        return layout.find(Shaft.class, carrier).isPresent() && nesting().bore(carrier, x) > 0;
     }
 
     /** Whether the two stand in one column now and touch, so that the drawing itself shows that they mesh. */
     boolean touch(Mesh mesh) {
-        boolean inColumn = Math.abs(x(mesh.first()) - x(mesh.second())) < 0.5;
+        if (mesh.kind().isBevel()) {
+            return lines.axlesAcross().stream().anyMatch(axle -> mesh.joins(axle.crown()));
+        }
+        double shared = half(mesh.first()) + half(mesh.second()) - Math.abs(x(mesh.first()) - x(mesh.second()));
         double apart = Math.abs(gearY(mesh.first()) - gearY(mesh.second()));
-        return inColumn && Math.abs(apart - outlines.centreDistance(mesh)) < 0.5;
+        return mesh.kind() != MeshKind.CHAIN
+                && shared > LEAST_SHARED
+                && Math.abs(apart - outlines.centreDistance(mesh)) < 0.5;
     }
 
     /** The meshes that are made now. */
@@ -148,9 +217,14 @@ final class Plan {
                 .toList();
     }
 
-    /** Everything between the walls and around the gears. */
+    /** Everything between the walls and around the gears, without axles across. */
     Box gearing() {
-        return Box.of(covered(line -> true));
+        return Box.of(covered(line -> lines.across(line).isEmpty()));
+    }
+
+    /** What axles across cover, with their wheels. */
+    List<Box> axles() {
+        return covered(line -> lines.across(line).isPresent());
     }
 
     /** What lines of the box cover, wherever forks may take it. */

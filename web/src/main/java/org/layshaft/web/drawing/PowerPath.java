@@ -13,6 +13,7 @@ import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Shaft;
 
 /** The parts that carry power, in the order in which it passes them; one way for each end that it reaches. */
 record PowerPath(List<List<String>> ways) {
@@ -33,8 +34,11 @@ record PowerPath(List<List<String>> ways) {
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         // Hubs and teeth lead from one carrying part to the next even where they are not named among them.
         Predicate<String> wanted = id ->
-                carrying.contains(id) || HELPERS.contains(layout.parts().get(id).getClass());
+                carrying.contains(id)
+                        || HELPERS.contains(layout.parts().get(id).getClass())
+                        || layout.find(Shaft.class, id).flatMap(Shaft::carriedBy).isPresent();
         String start = layout.all(Clutch.class)
+                .filter(clutch -> clutch.drivenBy().isEmpty())
                 .filter(clutch -> clutch.drives().equals(layout.input()))
                 .map(Clutch::id)
                 .findFirst()

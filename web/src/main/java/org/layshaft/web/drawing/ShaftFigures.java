@@ -1,8 +1,11 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Shaft;
+import org.layshaft.kb.layout.Side;
 
 /** Shafts as bars, thinner where they run inside another, and spindles held in the case. */
 final class ShaftFigures {
@@ -19,9 +22,25 @@ final class ShaftFigures {
     }
 
     Figure of(Shaft shaft) {
+        if (shaft.carriedBy().isPresent()) {
+            return spindle(shaft);
+        }
+        if (shaft.held() && !plan.lines().held(plan.lines().ofCarrier(shaft.id()))) {
+            return new CaseFigures(plan).seat(shaft);
+        }
         Box bar = bar(shaft);
-        Pen pen = insideAnother(shaft).map(bearing -> withNose(bar, bearing)).orElseGet(() -> Pen.around(bar));
-        return new Figure(shaft, bar, Ink.SHAFT, svg -> {
+        double y = plan.carrierY(shaft.id());
+        ShaftShape shape = new ShaftShape(plan, shaft);
+        List<Box> boxes = shape.boxes(bar.left(), bar.right()).stream()
+                .map(box -> box.moved(0, y))
+                .toList();
+        boolean plain = shape.isPlain() || boxes.isEmpty();
+        List<Box> covers = plain ? List.of(bar) : boxes;
+        Pen pen = insideAnother(shaft)
+                .filter(bearing -> plain)
+                .map(bearing -> withNose(bar, bearing))
+                .orElseGet(() -> around(covers));
+        return new Figure(shaft, plain ? bar : hull(boxes, y), Ink.SHAFT, covers, svg -> {
             svg.path(pen, "class", "body");
             if (shaft.held()) {
                 ground(svg, shaft, bar);
@@ -29,26 +48,70 @@ final class ShaftFigures {
         });
     }
 
+    private static Pen around(List<Box> boxes) {
+        Pen pen = new Pen();
+        boxes.forEach(pen::box);
+        return pen;
+    }
+
+    /** A shaft's box lies about its axis, however far its drums and arms reach. */
+    private static Box hull(List<Box> boxes, double y) {
+        Box all = Box.of(boxes);
+        return new Box(all.left(), y - Sizes.SHAFT_RADIUS, all.right(), y + Sizes.SHAFT_RADIUS);
+    }
+
+    private Figure spindle(Shaft spindle) {
+        Box bar = Box.of(spindle.along().stream()
+                        .map(id -> Box.about(plan.x(id), plan.y(id), plan.half(id), Sizes.SPINDLE_RADIUS))
+                        .toList())
+                .with(armOf(spindle));
+        List<Box> both = plan.twinDistance(spindle.id())
+                .map(down -> List.of(bar, bar.moved(0, down)))
+                .orElse(List.of(bar));
+        return new Figure(spindle, bar, Ink.SHAFT, both, svg -> svg.path(around(both), "class", "body"));
+    }
+
+    private Box armOf(Shaft spindle) {
+        Stands.Stand arm = plan.planetSides().arm(spindle);
+        return Box.about(arm.x(), plan.carrierY(spindle.id()), arm.right() - arm.x(), Sizes.SPINDLE_RADIUS);
+    }
+
     /** From end to end of a shaft. */
     Box bar(Shaft shaft) {
         double y = plan.carrierY(shaft.id());
-        Box span = plan.span(shaft).orElseGet(() -> Box.about(around.gearing().x(), y, STUB, Sizes.SHAFT_RADIUS));
+        Box span = span(shaft).orElseGet(() -> Box.about(around.gearing().x(), y, STUB, Sizes.SHAFT_RADIUS));
         if (shaft.held()) {
             return new Box(span.left() - room(shaft, -1), span.top(), span.right() + room(shaft, 1), span.bottom());
         }
         boolean fromClutch = plan.layout().input().equals(shaft.id());
-        boolean toOutput = plan.layout().outputs().contains(shaft.id());
-        double left = fromClutch ? around.clutchX() : span.left() - (meets(shaft, -1) ? 0 : STUB / 4);
-        double right = toOutput ? around.outputX() : span.right() + (meets(shaft, 1) ? 0 : STUB);
+        Optional<Side> exit = Optional.of(shaft).filter(plan.exits()::leaves).map(plan.exits()::end);
+        double left = fromClutch
+                ? around.clutchX()
+                : exit.filter(Side.FRONT::equals).isPresent()
+                        ? around.frontOutputX()
+                        : span.left() - (meets(shaft, -1) ? 0 : STUB / 4);
+        double right = exit.filter(Side.REAR::equals).isPresent()
+                ? around.outputX()
+                : span.right() + (meets(shaft, 1) ? 0 : STUB);
         return new Box(left, span.top(), right, span.bottom());
+    }
+
+    /** What sits on a shaft and what it is tied to. */
+    private Optional<Box> span(Shaft shaft) {
+        double y = plan.carrierY(shaft.id());
+        Stream<Box> tied = Stream.of(plan.nesting().stands(shaft.id()))
+                .filter(stands -> !stands.all().isEmpty())
+                .map(stands -> new Box(
+                        stands.left(), y - Sizes.SHAFT_RADIUS, stands.right(), y + Sizes.SHAFT_RADIUS));
+        return Stream.concat(plan.span(shaft).stream(), tied).reduce(Box::with);
     }
 
     /** Whether a shaft of the same line goes on at this end. */
     private boolean meets(Shaft shaft, int way) {
-        double middle = plan.span(shaft).map(Box::x).orElse(0.0);
+        double middle = span(shaft).map(Box::x).orElse(0.0);
         return plan.lines().shafts(plan.lines().ofCarrier(shaft.id())).stream()
-                .filter(other -> !other.id().equals(shaft.id()))
-                .flatMap(other -> plan.span(other).stream())
+                .filter(other -> !other.id().equals(shaft.id()) && !other.held())
+                .flatMap(other -> span(other).stream())
                 .anyMatch(other -> Math.signum(other.x() - middle) == way);
     }
 
@@ -56,6 +119,7 @@ final class ShaftFigures {
     private Optional<Bearing> insideAnother(Shaft shaft) {
         return Lines.between(plan.layout()).stream()
                 .filter(bearing -> bearing.inner().equals(shaft.id()))
+                .filter(bearing -> !plan.nesting().within(bearing.outer()).contains(shaft.id()))
                 .findFirst();
     }
 
@@ -80,7 +144,7 @@ final class ShaftFigures {
 
     /** How far a spindle can reach on before it meets something. */
     private double room(Shaft shaft, int way) {
-        Box span = plan.span(shaft).orElseThrow();
+        Box span = span(shaft).orElseThrow();
         double from = way < 0 ? span.left() : span.right();
         Box reach = way < 0
                 ? new Box(from - SPINDLE_STUB - GROUND, span.top() - GROUND, from, span.bottom() + GROUND)

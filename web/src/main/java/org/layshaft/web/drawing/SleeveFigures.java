@@ -1,8 +1,11 @@
 package org.layshaft.web.drawing;
 
+import java.util.List;
 import org.layshaft.kb.layout.BlockingRing;
 import org.layshaft.kb.layout.ClutchingTeeth;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Sleeve;
 
 /** Hubs, the sleeves that slide on them, and what these slide over. */
@@ -21,12 +24,17 @@ final class SleeveFigures {
     Figure hub(Hub hub) {
         Box box = Box.about(plan.restX(hub.sleeve()), plan.carrierY(hub.shaft()), HUB_HALF, plan.hubRadius());
         return new Figure(hub, box, Ink.HUB, svg -> {
-            svg.rect(box, "class", "body");
+            double x = box.x();
+            boolean hollow = plan.isHollow(hub.shaft(), x);
+            svg.path(
+                    hollow ? GearFigures.halves(box, plan.shaftRadius(hub.shaft(), x)) : Pen.around(box),
+                    "class",
+                    "body");
             Pen splines = new Pen();
-            for (double x = box.left() + 5; x < box.right(); x += 5) {
-                splines.move(x, box.top())
+            for (double spline = box.left() + 5; spline < box.right(); spline += 5) {
+                splines.move(spline, box.top())
                         .upDown(box.top() + 4)
-                        .move(x, box.bottom())
+                        .move(spline, box.bottom())
                         .upDown(box.bottom() - 4);
             }
             svg.path(splines, "class", "hatch", "fill", "none", "stroke-width", 0.8);
@@ -68,8 +76,8 @@ final class SleeveFigures {
         int way = toSleeve(teeth.gear(), teeth.sleeve());
         double from = plan.x(teeth.gear()) + way * plan.half(teeth.gear());
         double outer = plan.hubRadius() + TEETH_PROUD;
-        Box box = between(from, from + way * Sizes.CLUTCHING_TEETH, plan.gearY(teeth.gear()), outer);
-        double inner = Math.max(Sizes.SHAFT_RADIUS + Sizes.NEEDLE_GAP, outer - TEETH_DEEP - TEETH_PROUD);
+        Box box = between(from, from + way * Sizes.CLUTCHING_TEETH, plan.y(teeth.gear()), outer);
+        double inner = Math.max(bore(teeth.gear()) + Sizes.NEEDLE_GAP, outer - TEETH_DEEP - TEETH_PROUD);
         return new Figure(teeth, box, Ink.CLUTCHING_TEETH, svg -> {
             svg.path(GearFigures.halves(box, inner), "class", "body");
             Pen cuts = new Pen();
@@ -86,9 +94,9 @@ final class SleeveFigures {
         int way = toSleeve(ring.gear(), ring.sleeve());
         double from = plan.x(ring.gear()) + way * (plan.half(ring.gear()) + Sizes.CLUTCHING_TEETH + 2);
         double to = from + way * Sizes.RING;
-        double y = plan.gearY(ring.gear());
+        double y = plan.y(ring.gear());
         double outer = plan.hubRadius() + TEETH_PROUD;
-        double inner = Math.max(Sizes.SHAFT_RADIUS + 2, outer - TEETH_DEEP - TEETH_PROUD);
+        double inner = Math.max(bore(ring.gear()) + 2, outer - TEETH_DEEP - TEETH_PROUD);
         Pen pen = new Pen();
         for (int side : new int[] {-1, 1}) {
             // Its bore is a cone, wide toward the gear.
@@ -100,6 +108,34 @@ final class SleeveFigures {
         }
         Box box = between(from, to, y, outer);
         return new Figure(ring, box, Ink.RING, svg -> svg.path(pen, "class", "body"));
+    }
+
+    /** A dog ring: a plate on its shaft, or on a bracket in the case. */
+    Figure dogRing(DogRing dogs) {
+        double x = plan.x(dogs.id());
+        double y = plan.y(dogs.id());
+        double outer = plan.hubRadius() + TEETH_PROUD;
+        Shaft shaft = plan.layout().shaft(dogs.shaft());
+        boolean hangs = shaft.held() || new ShaftShape(plan, shaft).hangs(dogs.id());
+        double inner = hangs
+                ? outer - TEETH_DEEP
+                : plan.isHollow(dogs.shaft(), x) ? Math.min(plan.shaftRadius(dogs.shaft(), x), outer - 6) : 0;
+        Box box = Box.about(x, y, plan.half(dogs.id()), outer);
+        List<Box> covers = inner == 0
+                ? List.of(box)
+                : List.of(
+                        new Box(box.left(), box.top(), box.right(), y - inner),
+                        new Box(box.left(), y + inner, box.right(), box.bottom()));
+        return new Figure(
+                dogs,
+                box,
+                Ink.CLUTCHING_TEETH,
+                covers,
+                svg -> svg.path(inner == 0 ? Pen.around(box) : GearFigures.halves(box, inner), "class", "body"));
+    }
+
+    private double bore(String of) {
+        return plan.shaftRadius(Coaxial.carrier(plan.layout(), of), plan.x(of));
     }
 
     /** To the rear is 1. */

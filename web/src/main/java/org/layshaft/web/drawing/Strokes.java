@@ -37,6 +37,15 @@ record Strokes(Layout layout) {
                 .orElse(OVER_TEETH);
     }
 
+    /** Whether its rail takes this to a side where it engages nothing itself. */
+    boolean goesAlong(String member, Side side) {
+        return layout.forkOf(member).stream()
+                .flatMap(fork -> layout.the(Rail.class, fork.rail()).forks().stream())
+                .map(fork -> layout.the(Fork.class, fork).member())
+                .filter(other -> !other.equals(member))
+                .anyMatch(other -> layout.member(other).at(side).isPresent());
+    }
+
     double displacement(String member, Stance stance) {
         return stance.of(member).map(side -> signed(side, of(member, side))).orElse(0.0);
     }

@@ -8,9 +8,10 @@ import org.layshaft.kb.layout.Rail;
  * What lies around the gearing: clutch and engine before it, output behind it, rails above it.
  *
  * @param gearing what the gears cover, with everything in neutral
+ * @param axles what axles across cover, with their wheels
  * @param rails ids of the rails from the top down
  */
-record Surroundings(Box gearing, List<String> rails) {
+record Surroundings(Box gearing, List<Box> axles, List<String> rails) {
     /** Leaves room for names of two lines beneath the gears. */
     private static final double CASE_ROOM = 46;
 
@@ -23,11 +24,20 @@ record Surroundings(Box gearing, List<String> rails) {
         Stream<String> inGate = plan.layout().gate().planes().stream();
         Stream<String> all = plan.layout().all(Rail.class).map(Rail::id);
         return new Surroundings(
-                plan.gearing(), Stream.concat(inGate, all).distinct().toList());
+                plan.gearing(), plan.axles(), Stream.concat(inGate, all).distinct().toList());
     }
 
     double clutchX() {
-        return gearing.left() - 112;
+        return left() - 112;
+    }
+
+    /** Of everything but the clutch and what leaves the box. */
+    private double left() {
+        return axles.stream().mapToDouble(Box::left).reduce(gearing.left(), Math::min);
+    }
+
+    private double right() {
+        return axles.stream().mapToDouble(Box::right).reduce(gearing.right(), Math::max);
     }
 
     double engineX() {
@@ -35,7 +45,12 @@ record Surroundings(Box gearing, List<String> rails) {
     }
 
     double outputX() {
-        return gearing.right() + 96;
+        return right() + 96;
+    }
+
+    /** Where shafts end that leave the box at its front, past the clutch. */
+    double frontOutputX() {
+        return left() - 96;
     }
 
     Box caseBox() {
@@ -44,7 +59,8 @@ record Surroundings(Box gearing, List<String> rails) {
 
     double railY(String rail) {
         int fromFoot = rails.size() - 1 - rails.indexOf(rail);
-        return gearing.top() - ABOVE_GEARS - fromFoot * RAIL_PITCH;
+        double top = axles.stream().mapToDouble(axle -> axle.top() + ABOVE_GEARS - 40).reduce(gearing.top(), Math::min);
+        return top - ABOVE_GEARS - fromFoot * RAIL_PITCH;
     }
 
     double detentX() {
@@ -61,7 +77,8 @@ record Surroundings(Box gearing, List<String> rails) {
 
     /** As far as anything reaches to left and right in any stance, so that the drawing keeps its size from gear to gear. */
     Box steady() {
-        return new Box(engineX() - 42, gearing.top(), railEnd() + Strokes.INTO_MESH, gearing.bottom());
+        return new Box(
+                engineX() - 42, gearing.top(), Math.max(outputX() + 58, railEnd() + Strokes.INTO_MESH), gearing.bottom());
     }
 
     /** The box moved so far to the side that it does not stick out. */

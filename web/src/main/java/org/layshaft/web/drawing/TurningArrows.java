@@ -26,7 +26,7 @@ final class TurningArrows {
 
     void write(Svg svg, Room room) {
         Layout layout = plan.layout();
-        layout.all(Shaft.class).filter(shaft -> !shaft.held()).forEach(shaft -> {
+        layout.all(Shaft.class).filter(shaft -> !shaft.held() && shaft.carriedBy().isEmpty()).forEach(shaft -> {
             Box bar = figures.box(shaft.id());
             double x = shaft.id().equals(layout.input())
                     ? around.caseBox().left() - 26
