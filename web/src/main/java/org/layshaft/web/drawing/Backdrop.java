@@ -19,8 +19,8 @@ final class Backdrop {
     void write(Svg svg, Room room) {
         Box box = around.caseBox();
         svg.open("g", "class", "backdrop", "aria-hidden", "true");
-        plan.lines().axlesAcross().forEach(axle -> housing(svg, axle));
         svg.rect(box, "class", "case", "rx", 14.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
+        plan.lines().axlesAcross().forEach(axle -> housing(svg, axle, box));
         edges(box).forEach(room::take);
         Walls walls = new Walls(plan.layout(), plan.lines());
         Stream.of(walls.front(), walls.rear())
@@ -50,10 +50,20 @@ final class Backdrop {
         svg.close();
     }
 
-    private void housing(Svg svg, Axle axle) {
+    /** The housing of an axle across, one with the case where the two meet. */
+    private void housing(Svg svg, Axle axle, Box caseBox) {
         double y = plan.carrierY(axle.differential());
         Box box = Box.about(plan.x(axle.differential()), y, Axle.CROWN + 16, HOUSING_HIGH);
         svg.rect(box, "class", "case", "rx", 30.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
+        double top = Math.max(box.top(), caseBox.top() + 14);
+        double bottom = Math.min(box.bottom(), caseBox.bottom() - 14);
+        double left = Math.max(box.left(), caseBox.left()) - 1;
+        double right = Math.min(box.right(), caseBox.right()) + 1;
+        if (left < right) {
+            double in = 8;
+            Box shared = new Box(left + in - 8, top + in, right, bottom - in);
+            svg.rect(shared, "class", "case-inside", "fill", Ink.CASE);
+        }
     }
 
     /** The outline of the case, which no name should cross. */

@@ -1,5 +1,8 @@
 package org.layshaft.web.drawing;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.layshaft.kb.layout.Gear;
 
 /** The pinion and the crown of an axle across, as cones with their axes at right angles. */
@@ -54,6 +57,18 @@ record BevelFigures(Plan plan, Axle axle) {
             svg.path(disc, "class", "body");
             svg.path(teeth, "class", "hatch", "fill", "none", "stroke-width", 0.8);
         });
+    }
+
+    /** The way across: from the middle of the pinion to where it touches the crown, and along this to the axle. */
+    static List<Point> contact(Plan plan, Axle axle, boolean fromCrown) {
+        double face = plan.gearY(axle.crown())
+                + axle.crownWay() * (plan.radius(axle.pinion()) * (1 + CONE) / 2 + Axle.CROWN_THICK / 2);
+        List<Point> way = new ArrayList<>(List.of(
+                new Point(plan.x(axle.pinion()), face), new Point(plan.x(axle.differential()), face)));
+        if (fromCrown) {
+            Collections.reverse(way);
+        }
+        return way;
     }
 
     private static double slant(Gear gear) {

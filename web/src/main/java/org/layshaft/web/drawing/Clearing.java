@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
@@ -31,6 +32,36 @@ final class Clearing {
     /** One demand at a time, as each moves everything; a pair that can stand neither way is left. */
     void clear() {
         while (clearOne(spacing.places())) {}
+    }
+
+    void bearingsOutside() {
+        lines.free().forEach(this::bearingsOutside);
+    }
+
+    /** A shaft's first bearing in the case lies before what the others of its line have, and its last one behind that. */
+    private void bearingsOutside(String line) {
+        List<String> items = items(line);
+        lines.shafts(line).forEach(shaft -> {
+            List<String> own = shaft.along().stream().filter(items::contains).toList();
+            for (String item : items) {
+                if (!own.isEmpty() && !own.contains(item)) {
+                    String first = own.get(0);
+                    String last = own.get(own.size() - 1);
+                    if (isInCase(first)) {
+                        spacing.atLeast(first, item, apart(first, item));
+                    }
+                    if (isInCase(last) && own.size() > 1) {
+                        spacing.atLeast(item, last, apart(item, last));
+                    }
+                }
+            }
+        });
+    }
+
+    private boolean isInCase(String item) {
+        return layout.find(Bearing.class, item)
+                .filter(bearing -> bearing.outer().equals(Bearing.CASE))
+                .isPresent();
     }
 
     private boolean clearOne(Map<String, Double> places) {

@@ -41,10 +41,12 @@ final class Columns {
                 .filter(mesh -> lines.axlesAcross().stream().noneMatch(axle -> mesh.joins(axle.crown())))
                 .forEach(mesh -> align(mesh, 0));
         layout.members().forEach(this::alignSlid);
+        Clearing clearing = new Clearing(layout, lines, sizes, spacing);
+        clearing.bearingsOutside();
         Walls walls = new Walls(layout, lines);
         alignAll(walls.front());
         alignAll(walls.rear());
-        new Clearing(layout, lines, sizes, spacing).clear();
+        clearing.clear();
         this.places = spacing.places();
     }
 

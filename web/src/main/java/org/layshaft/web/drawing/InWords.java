@@ -9,6 +9,9 @@ import java.util.stream.Collectors;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.ClutchingTeeth;
+import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
@@ -74,8 +77,27 @@ record InWords(Layout layout, View view) {
         says.add(part.name());
         if (part instanceof Gear gear) {
             says.add(gear.teeth() + " teeth");
-            says.add(gear.helixDeg() == 0 ? "straight cut" : "helical");
+            says.add(form(gear));
             says.add(SEATS.get(gear.seat()) + " " + name(gear.carrier()));
+            layout.find(Shaft.class, gear.carrier())
+                    .filter(shaft -> shaft.count() > 1)
+                    .ifPresent(shaft -> says.add("one of " + shaft.count()));
+        }
+        if (part instanceof Shaft shaft) {
+            shaft.carriedBy().ifPresent(carrier -> says.add("carried round by the " + name(carrier)));
+        }
+        if (part instanceof Clutch clutch) {
+            clutch.drivenBy()
+                    .ifPresent(driver ->
+                            says.add("between the " + name(driver) + " and the " + name(clutch.drives())));
+        }
+        if (part instanceof DogRing dogs && layout.shaft(dogs.shaft()).held()) {
+            says.add("stands in the case");
+        }
+        if (part instanceof Differential differential) {
+            says.add("shares the turning between "
+                    + differential.sides().stream().map(this::name).collect(Collectors.joining(" and ")));
+            differential.limitedSlip().ifPresent(limited -> says.add("limited slip"));
         }
         if (part instanceof Shaft shaft && shaft.held()) {
             says.add("held in the case");
@@ -87,12 +109,21 @@ record InWords(Layout layout, View view) {
             speed.ifPresent(turns -> says.add(turns(turns)));
         }
         if (carries) {
-            says.add("carries power");
+            says.add(state == Bodies.State.STANDS_STILL ? "holds against the torque" : "carries power");
         }
         if (view.faultyParts().contains(part.id())) {
             says.add("faulty");
         }
         return String.join(", ", says);
+    }
+
+    private static String form(Gear gear) {
+        return switch (gear.form()) {
+            case EXTERNAL -> gear.helixDeg() == 0 ? "straight cut" : "helical";
+            case INTERNAL -> gear.helixDeg() == 0 ? "teeth inside, straight cut" : "teeth inside, helical";
+            case BEVEL -> gear.helixDeg() == 0 ? "straight bevel" : "spiral bevel";
+            case SPROCKET -> "for a chain";
+        };
     }
 
     static String turning(String name, Fraction speed) {

@@ -26,7 +26,8 @@ final class InterlockFigures {
     }
 
     private Figure frame(Interlock interlock) {
-        Box box = over(interlock.rails(), 20, 17);
+        // Where there is nothing to keep apart, it is small.
+        Box box = interlock.rails().size() > 1 ? over(interlock.rails(), 20, 17) : over(interlock.rails(), 8, 11);
         return new Figure(
                 interlock,
                 box,
@@ -113,14 +114,9 @@ final class InterlockFigures {
 
     private Box over(List<String> rails, double halfWidth, double beyond) {
         double x = around.interlockX();
-        double top = rails.stream()
-                .mapToDouble(around::railY)
-                .min()
-                .orElse(around.gearing().top());
-        double foot = rails.stream()
-                .mapToDouble(around::railY)
-                .max()
-                .orElse(around.gearing().top());
+        double none = around.aboveRails();
+        double top = rails.stream().mapToDouble(around::railY).min().orElse(none);
+        double foot = rails.stream().mapToDouble(around::railY).max().orElse(none);
         return new Box(x - halfWidth, top - beyond, x + halfWidth, foot + beyond);
     }
 }

@@ -25,6 +25,9 @@ final class Labels {
     /** A shaft that ends this near to the outline of the case may be named outside of it. */
     private static final double NEAR_WALL = 60;
 
+    /** Gears that come so near to each other are of one set. */
+    private static final double SAME_SET = 2;
+
     private static final double[] NEAR = {0, -12, 12};
     private static final double[] FAR = {0, -12, 12, -34, 34, -56, 56};
 
@@ -50,12 +53,13 @@ final class Labels {
         layout.all(Fork.class)
                 .filter(fork -> base(fork).length() <= 4 && !isNamedByItsRail(fork))
                 .forEach(fork -> near(svg, marked(fork), plainly(base(fork)), -1));
-        layout.all(Interlock.class).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
+        layout.all(Interlock.class).filter(part -> part.rails().size() > 1).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
         EndFigures ends = new EndFigures(plan, around);
         layout.all(HalfShaft.class).forEach(half -> near(svg, room.take(ends.wheel(half)), plainly(half.wheel()), 1));
         layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(part.name()), 1));
         layout.all(Gear.class)
-                .forEach(gear -> near(svg, marked(gear), wrapped(withoutGear(gear)), gears.freeSide(gear)));
+                .forEach(gear -> near(
+                        svg, wholeSet(gear), marked(gear), wrapped(numbered(gear)), gears.freeSide(gear)));
         layout.all(Shaft.class).filter(shaft -> shaft.carriedBy().isEmpty()).forEach(shaft -> atEnd(svg, shaft));
         layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
@@ -96,7 +100,37 @@ final class Labels {
                 : name;
     }
 
+    /** Of planets that are alike one is drawn, or one on either side; its name tells how many there are. */
+    private String numbered(Gear gear) {
+        int count = plan.layout()
+                .find(Shaft.class, gear.carrier())
+                .map(Shaft::count)
+                .orElse(1);
+        return withoutGear(gear) + (count > 1 ? ", one of " + count : "");
+    }
+
+    /** The gears of an epicyclic set lie in one another, and are named outside of them all. */
+    private Box wholeSet(Gear gear) {
+        Box own = marked(gear);
+        if (!plan.planets().isInSet(gear)) {
+            return own;
+        }
+        return plan.layout()
+                .all(Gear.class)
+                .filter(plan.planets()::isInSet)
+                .map(other -> figures.box(other.id()))
+                .filter(other -> other.left() < own.right() && own.left() < other.right())
+                .filter(other -> other.near(own, SAME_SET))
+                .map(other -> new Box(own.left(), other.top(), own.right(), other.bottom()))
+                .reduce(own, Box::with);
+    }
+
     private void near(Svg svg, Box part, Label label, int side) {
+        near(svg, part, part, label, side);
+    }
+
+    /** Outside of a part, or of all that is around it, with a line that leads to the part itself. */
+    private void near(Svg svg, Box part, Box named, Label label, int side) {
         List<Box> wishes = new ArrayList<>();
         double beside = part.width() / 2 + label.width() / 2 + GAP;
         for (int step = 0; step < STEPS; step++) {
@@ -116,7 +150,7 @@ final class Labels {
             }
         }
         Box box = room.takeBest(wishes);
-        leader(svg, part, box);
+        leader(svg, named, box);
         label.write(svg, box);
     }
 

@@ -3,8 +3,10 @@ package org.layshaft.web.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.MeshKind;
 
 /**
  * Where power crosses from gear to gear: at the point where the two touch, or, for gears that mesh and could not be drawn
@@ -18,6 +20,8 @@ final class MeshLinks {
     /** A link over less than this goes straight. */
     private static final double STRAIGHT = 24;
 
+    private static final double CROSSING = 9;
+
     private final Plan plan;
     private final Figures figures;
 
@@ -28,9 +32,22 @@ final class MeshLinks {
 
     /** From the one gear to the other: one point where they touch, or points along their link. */
     List<Point> between(String from, String to) {
-        if (plan.touch(new Mesh(from, to))) {
+        Mesh mesh = plan.mesh(from, to);
+        Optional<Axle> axle = plan.lines().axlesAcross().stream()
+                .filter(across -> mesh.joins(across.crown()))
+                .findFirst();
+        if (axle.isPresent()) {
+            return BevelFigures.contact(plan, axle.get(), from.equals(axle.get().crown()));
+        }
+        if (mesh.kind() == MeshKind.CHAIN && plan.x(from) == plan.x(to)) {
             double way = Math.signum(plan.gearY(to) - plan.gearY(from));
-            return List.of(new Point(plan.x(from), plan.gearY(from) + way * plan.radius(from)));
+            return List.of(
+                    new Point(plan.x(from), plan.gearY(from) + way * (plan.radius(from) - IN_TEETH)),
+                    new Point(plan.x(to), plan.gearY(to) - way * (plan.radius(to) - IN_TEETH)));
+        }
+        if (plan.touch(mesh)) {
+            Point at = plan.contact(mesh);
+            return List.of(at);
         }
         List<Point> points = new ArrayList<>(curve(from, to));
         if (plan.gearY(from) > plan.gearY(to)) {
@@ -44,7 +61,9 @@ final class MeshLinks {
     }
 
     private List<Mesh> apart() {
-        return plan.made().stream().filter(mesh -> !plan.touch(mesh)).toList();
+        return plan.made().stream()
+                .filter(mesh -> !plan.touch(mesh) && mesh.kind() != MeshKind.CHAIN)
+                .toList();
     }
 
     /** From the teeth of the upper gear to those of the lower, bulging to the side where there is more room. */
@@ -90,6 +109,8 @@ final class MeshLinks {
     }
 
     void write(Svg svg, Room room) {
+        plan.made().stream().filter(mesh -> mesh.kind() == MeshKind.CHAIN).forEach(mesh -> new Chain(plan, mesh)
+                .write(svg, room));
         for (Mesh mesh : apart()) {
             List<Point> points = curve(mesh.first(), mesh.second());
             Pen pen = Pen.at(points.get(0).x(), points.get(0).y());
@@ -108,9 +129,34 @@ final class MeshLinks {
                     1.6,
                     "stroke-dasharray",
                     "6 4");
+            if (mesh.kind().isBevel()) {
+                crossing(svg, points.get(points.size() / 2));
+            }
             points.forEach(point -> room.take(Box.about(point.x(), point.y(), 3, 3)));
             name(svg, room, points);
         }
+    }
+
+    /** Two axes at right angles, for a bevel pair that is drawn on two lines. */
+    private static void crossing(Svg svg, Point at) {
+        svg.leaf(
+                "circle", "class", "crossing", "cx", at.x(), "cy", at.y(), "r", CROSSING, "fill", Ink.PAPER, "stroke",
+                Ink.LINE, "stroke-width", 1.4);
+        svg.path(
+                Pen.at(at.x() - CROSSING + 2, at.y())
+                        .across(at.x() + CROSSING - 2)
+                        .move(at.x(), at.y() - CROSSING + 2)
+                        .upDown(at.y() + CROSSING - 2),
+                "class",
+                "crossing-axes",
+                "fill",
+                "none",
+                "stroke",
+                Ink.LINE,
+                "stroke-width",
+                1.4,
+                "stroke-dasharray",
+                "5 1.5 1.5 1.5");
     }
 
     /** Where there is no room for the words, the key still says what the dashes are. */

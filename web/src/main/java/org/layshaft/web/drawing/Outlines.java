@@ -142,13 +142,15 @@ final class Outlines {
     /** The boxes that a line by itself covers inside the case. */
     List<Box> within(String line) {
         if (lines.across(line).isPresent()) {
-            double x = columns.of(lines.across(line).get().differential());
+            Axle axle = lines.across(line).get();
+            double x = columns.of(axle.differential());
             return List.of(
+                    Box.about(columns.of(axle.pinion()), 0, Axle.PINION_HALF, axle.pinionRadius(layout)),
                     Box.about(x, 0, Axle.CROWN, Axle.CASE_HIGH + Axle.CROWN_THICK),
                     Box.about(x, 0, EndFigures.WHEEL_RADIUS, Axle.TO_WHEEL + EndFigures.WHEEL_HALF_WIDTH));
         }
         List<Box> boxes = new ArrayList<>();
-        lines.gears(line).forEach(gear -> places(gear).forEach(place -> boxes.addAll(gear(gear, place))));
+        lines.gears(line).stream().filter(gear -> !isAtAxle(gear.id())).forEach(gear -> places(gear).forEach(place -> boxes.addAll(gear(gear, place))));
         layout.all(Sleeve.class)
                 .filter(sleeve -> lines.ofCarrier(sleeve.shaft()).equals(line))
                 .forEach(sleeve ->
@@ -163,12 +165,19 @@ final class Outlines {
         if (!lines.held(line)) {
             lines.shafts(line).stream()
                     .filter(shaft -> !shaft.along().isEmpty())
-                    .map(shaft -> Box.of(shaft.along().stream()
+                    .flatMap(shaft -> shaft.along().stream()
+                            .filter(id -> !isAtAxle(id))
                             .map(id -> Box.about(columns.of(id), 0, sizes.half(id), Sizes.SHAFT_RADIUS))
-                            .toList()))
+                            .reduce(Box::with)
+                            .stream())
                     .forEach(boxes::add);
         }
         return boxes.isEmpty() ? List.of(Box.about(0, 0, 1, Sizes.SHAFT_RADIUS)) : boxes;
+    }
+
+    /** Whether it lies in the housing of an axle across, not in the box. */
+    private boolean isAtAxle(String id) {
+        return lines.axlesAcross().stream().anyMatch(axle -> axle.pinion().equals(id));
     }
 
     private List<Box> gear(Gear gear, double place) {

@@ -50,7 +50,7 @@ final class PartElements {
                 "stroke-width",
                 carries ? 2.8 : 1.3,
                 "stroke-dasharray",
-                carries ? null : dashes(state));
+                carries && !idle(state) ? null : dashes(state));
         svg.say("title", words.ofPart(part, state, speed, carries));
         figure.shapes().accept(svg);
         svg.close();
@@ -68,14 +68,14 @@ final class PartElements {
         if (state != Bodies.State.NONE) {
             classes.append(' ').append(state.word());
         }
-        classes.append(carries ? " carries" : "");
+        classes.append(carries ? idle(state) ? " holds" : " carries" : "");
         classes.append(view.faultyParts().contains(part.id()) ? " faulty" : "");
         classes.append(view.meantParts().contains(part.id()) ? " meant" : "");
         return classes.toString();
     }
 
     private static String fill(Figure figure, Bodies.State state, boolean carries) {
-        if (carries) {
+        if (carries && !idle(state)) {
             return COUPLERS.contains(figure.ink()) ? Ink.CARRYING_DEEP : Ink.CARRYING;
         }
         return idle(state) ? Ink.STILL : figure.ink().fill();

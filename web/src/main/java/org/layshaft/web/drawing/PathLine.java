@@ -1,11 +1,15 @@
 package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.GearForm;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
@@ -48,18 +52,24 @@ final class PathLine {
             return gear(way, at, gear);
         }
         if (part instanceof Shaft shaft && shaft.carriedBy().isPresent()) {
-            double x = plan.planetSides().arm(shaft).x();
+            Stands.Stand stand = plan.planetSides().arm(shaft);
+            String carrier = shaft.carriedBy().orElseThrow();
+            double foot = new ShaftShape(plan, layout.shaft(carrier)).reach(stand);
+            double axis = plan.carrierY(carrier);
             List<Point> arm = new ArrayList<>(List.of(
-                    new Point(x, plan.carrierY(shaft.id())),
-                    new Point(x, plan.carrierY(shaft.carriedBy().orElseThrow()))));
+                    new Point(stand.x(), plan.carrierY(shaft.id())),
+                    new Point(stand.x(), foot > 2 * Sizes.SHAFT_RADIUS + 5 ? axis - foot : axis)));
             if (at > 0 && way.get(at - 1).equals(shaft.carriedBy().orElseThrow())) {
-                java.util.Collections.reverse(arm);
+                Collections.reverse(arm);
             }
             return arm;
         }
         if (part instanceof Shaft shaft) {
             Box bar = figures.box(shaft.id());
             List<Point> ends = new ArrayList<>();
+            if (at > 0 && at < way.size() - 1) {
+                return roundBells(shaft, way.get(at - 1), way.get(at + 1));
+            }
             if (at == 0) {
                 ends.add(new Point(bar.left(), bar.y()));
             }
@@ -72,6 +82,9 @@ final class PathLine {
         if (part instanceof Sleeve sleeve) {
             double y = plan.carrierY(sleeve.shaft());
             return List.of(new Point(plan.restX(sleeve.id()), y + side(way, at) * inTeeth()));
+        }
+        if (part instanceof DogRing dogs) {
+            return List.of(new Point(plan.x(dogs.id()), plan.y(dogs.id()) - inTeeth()));
         }
         if (part instanceof Hub hub) {
             return List.of(new Point(plan.restX(hub.sleeve()), plan.carrierY(hub.shaft())));
@@ -104,10 +117,47 @@ final class PathLine {
         return List.of();
     }
 
+    /** Over the drums that lie between what power comes from and what it goes to. */
+    private List<Point> roundBells(Shaft shaft, String from, String to) {
+        List<Stands.Stand> stands = plan.nesting().stands(shaft.id()).all();
+        Optional<Stands.Stand> one = standOf(stands, from);
+        Optional<Stands.Stand> other = standOf(stands, to);
+        if (one.isEmpty() || other.isEmpty()) {
+            return List.of();
+        }
+        double left = Math.min(one.get().x(), other.get().x());
+        double right = Math.max(one.get().x(), other.get().x());
+        double y = plan.carrierY(shaft.id());
+        List<Point> points = new ArrayList<>();
+        new ShaftShape(plan, shaft)
+                .bells().stream()
+                .filter(bell -> bell.left() + bell.right() > 2 * left && bell.left() + bell.right() < 2 * right)
+                .forEach(bell -> {
+                    points.add(new Point(bell.left() + Bell.WALL / 2, y - bell.radius() - Bell.WALL / 2));
+                    points.add(new Point(bell.right() - Bell.WALL / 2, y - bell.radius() - Bell.WALL / 2));
+                });
+        if (one.get().x() > other.get().x()) {
+            Collections.reverse(points);
+        }
+        return points;
+    }
+
+    /** What stands on a shaft, by the part that it is or that sits on it: a hub stands where its sleeve does. */
+    private Optional<Stands.Stand> standOf(List<Stands.Stand> stands, String part) {
+        String id = plan.layout().find(Hub.class, part).map(Hub::sleeve).orElse(part);
+        return stands.stream().filter(stand -> stand.id().equals(id)).findFirst();
+    }
+
     private List<Point> gear(List<String> way, int at, Gear gear) {
         List<Point> points = new ArrayList<>();
         double x = plan.x(gear.id());
         double y = plan.gearY(gear.id());
+        if (plan.lines().across(gear.carrier()).isPresent()) {
+            return isGear(way.get(Math.max(0, at - 1))) ? links.between(way.get(at - 1), gear.id()) : List.of();
+        }
+        if (gear.form() == GearForm.INTERNAL) {
+            return ring(way, at, gear);
+        }
         if (at > 0 && isGear(way.get(at - 1))) {
             points.addAll(links.between(way.get(at - 1), gear.id()));
         }
@@ -123,12 +173,38 @@ final class PathLine {
         return points;
     }
 
+    /** From the teeth of a ring along its web, or the other way. */
+    private List<Point> ring(List<String> way, int at, Gear gear) {
+        List<Point> points = new ArrayList<>();
+        boolean comesIn = at > 0 && isGear(way.get(at - 1));
+        boolean goesOut = at < way.size() - 1 && isGear(way.get(at + 1));
+        if (comesIn) {
+            points.addAll(links.between(way.get(at - 1), gear.id()));
+        }
+        if (comesIn != goesOut && plan.planetSides().webWay(gear) != 0) {
+            Stands.Stand web = plan.planetSides().web(gear);
+            double y = plan.gearY(gear.id());
+            double foot = new ShaftShape(plan, plan.layout().shaft(gear.carrier())).reach(web);
+            double rim = y - (plan.radius(gear.id()) + plan.outer(gear)) / 2;
+            List<Point> down = new ArrayList<>(List.of(
+                    new Point(plan.x(gear.id()), rim), new Point(web.x(), rim), new Point(web.x(), y - foot)));
+            if (goesOut) {
+                Collections.reverse(down);
+            }
+            points.addAll(down);
+        }
+        return points;
+    }
+
     /** Power that leaves an idler on the side where it came in does not reach its middle. */
     private double turningPoint(List<String> way, int at) {
         if (at == 0 || at == way.size() - 1 || !isGear(way.get(at - 1)) || !isGear(way.get(at + 1))) {
             return 0;
         }
         double y = plan.gearY(way.get(at));
+        if (plan.planets().isPlanet(way.get(at))) {
+            return 0;
+        }
         double from = Math.signum(plan.gearY(way.get(at - 1)) - y);
         double to = Math.signum(plan.gearY(way.get(at + 1)) - y);
         return from == to ? from * plan.radius(way.get(at)) * 0.6 : 0;

@@ -203,6 +203,26 @@ final class Plan {
                 && Math.abs(apart - outlines.centreDistance(mesh)) < 0.5;
     }
 
+    /** The mesh of these two, in whatever order. */
+    Mesh mesh(String one, String other) {
+        return layout.everyMesh()
+                .filter(mesh -> mesh.joins(one) && mesh.joins(other))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Where the pitch circles of two gears touch that are drawn touching. */
+    Point contact(Mesh mesh) {
+        boolean inside = layout.gear(mesh.first()).form() == GearForm.INTERNAL;
+        String gear = inside ? mesh.second() : mesh.first();
+        double way = Math.signum(gearY(mesh.other(gear)) - gearY(gear));
+        double toward = mesh.kind() == MeshKind.INTERNAL ? -way : way;
+        double x = (Math.max(gearBox(mesh.first()).left(), gearBox(mesh.second()).left())
+                        + Math.min(gearBox(mesh.first()).right(), gearBox(mesh.second()).right()))
+                / 2;
+        return new Point(x, gearY(gear) + toward * radius(gear));
+    }
+
     /** The meshes that are made now. */
     List<Mesh> made() {
         Stream<Mesh> slid = stance.engaged().entrySet().stream()

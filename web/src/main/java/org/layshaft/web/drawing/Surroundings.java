@@ -63,6 +63,11 @@ record Surroundings(Box gearing, List<Box> axles, List<String> rails) {
         return top - ABOVE_GEARS - fromFoot * RAIL_PITCH;
     }
 
+    /** Where an interlock stands that has no rails to rule. */
+    double aboveRails() {
+        return rails.isEmpty() ? gearing.top() - ABOVE_GEARS : railY(rails.get(0)) - RAIL_PITCH;
+    }
+
     double detentX() {
         return gearing.right() + 58;
     }
@@ -78,7 +83,7 @@ record Surroundings(Box gearing, List<Box> axles, List<String> rails) {
     /** As far as anything reaches to left and right in any stance, so that the drawing keeps its size from gear to gear. */
     Box steady() {
         return new Box(
-                engineX() - 42, gearing.top(), Math.max(outputX() + 58, railEnd() + Strokes.INTO_MESH), gearing.bottom());
+                engineX() - 42, gearing.top(), Math.max(right() + 46, railEnd() + Strokes.INTO_MESH), gearing.bottom());
     }
 
     /** The box moved so far to the side that it does not stick out. */
