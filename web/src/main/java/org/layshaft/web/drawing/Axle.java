@@ -22,7 +22,7 @@ record Axle(String differential, String crown, String pinion, MeshKind kind, boo
     /** Half the length of a crown seen on its edge. */
     static final double CROWN = 92;
 
-    static final double CROWN_THICK = 15;
+    static final double CROWN_THICK = 18;
     static final double PINION_HALF = 19;
     static final double CASE_HALF = 40;
     static final double CASE_HIGH = 42;

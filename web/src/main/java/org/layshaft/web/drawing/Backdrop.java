@@ -39,7 +39,7 @@ final class Backdrop {
                             0.35);
                 });
         double inputY = plan.carrierY(plan.layout().input());
-        arrow(svg, room, around.engineX(), inputY, 1, "engine");
+        arrow(svg, room, around.engineX(), inputY, 1, InWords.driver(plan.layout()));
         Exits exits = plan.exits();
         exits.shafts().forEach(shaft -> {
             boolean front = exits.end(shaft) == Side.FRONT;

@@ -34,6 +34,7 @@ record BevelFigures(Plan plan, Axle axle) {
         return new Figure(gear, box, GearFigures.ink(gear), svg -> {
             svg.path(cone, "class", "body");
             svg.path(teeth, "class", "hatch", "fill", "none", "stroke-width", 0.8);
+            GearFigures.number(svg, gear, box.x(), y, 12);
         });
     }
 
@@ -50,12 +51,13 @@ record BevelFigures(Plan plan, Axle axle) {
                 .close();
         Pen teeth = new Pen();
         for (double at = -half + 9; at < half - 8; at += LINES) {
-            teeth.move(x + at, face).line(x + at + LINES * slant(gear), face + axle.crownWay() * 6);
+            teeth.move(x + at, face).line(x + at + LINES * slant(gear), face + axle.crownWay() * 5);
         }
         Box box = new Box(x - half, Math.min(face, back), x + half, Math.max(face, back));
         return new Figure(gear, box, GearFigures.ink(gear), svg -> {
             svg.path(disc, "class", "body");
             svg.path(teeth, "class", "hatch", "fill", "none", "stroke-width", 0.8);
+            GearFigures.number(svg, gear, x + (axle.atRear() ? 1 : -1) * half * 0.7, back - axle.crownWay() * 5, 11);
         });
     }
 

@@ -1,10 +1,12 @@
 package org.layshaft.web.drawing;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Engagement;
@@ -46,6 +48,7 @@ final class Columns {
         Walls walls = new Walls(layout, lines);
         alignAll(walls.front());
         alignAll(walls.rear());
+        walls.single().forEach(bearing -> alignNearest(bearing, walls));
         clearing.clear();
         this.places = spacing.places();
     }
@@ -162,6 +165,15 @@ final class Columns {
     /** Refused where a gear stands in the way; then that bearing stands on its own. */
     private void alignAll(List<String> bearings) {
         bearings.stream().skip(1).forEach(bearing -> spacing.exactly(bearings.get(0), bearing, 0));
+    }
+
+    /** A bearing alone on its line sits in the wall that is nearer. */
+    private void alignNearest(String bearing, Walls walls) {
+        Map<String, Double> now = spacing.places();
+        Stream.of(walls.front(), walls.rear())
+                .flatMap(wall -> wall.stream().limit(1))
+                .sorted(Comparator.comparingDouble(other -> Math.abs(now.get(other) - now.get(bearing))))
+                .anyMatch(other -> spacing.exactly(other, bearing, 0));
     }
 
     private boolean couples(String member, Side side, String gear) {

@@ -47,7 +47,7 @@ public final class Drawing {
         paint(picture, room, words, path);
         Box canvas = room.extent().grown(MARGIN);
         if (view.motion().isPresent()) {
-            canvas = Key.below(picture, canvas, new MeshLinks(plan, figures).any());
+            canvas = Key.below(picture, canvas, InWords.driver(layout), new MeshLinks(plan, figures).any());
         }
         Svg svg = new Svg();
         open(svg, canvas, alone);

@@ -122,17 +122,22 @@ final class GearFigures {
             return;
         }
         double y = box.y() + freeSide(gear) * (least + root) / 2;
+        number(svg, gear, box.x(), y, root - least > 18 ? 14 : 12);
+    }
+
+    /** The number of its teeth. */
+    static void number(Svg svg, Gear gear, double x, double y, double size) {
         svg.say(
                 "text",
                 Integer.toString(gear.teeth()),
                 "class",
                 "teeth",
                 "x",
-                box.x(),
+                x,
                 "y",
                 y + 4.5,
                 "font-size",
-                root - least > 18 ? 14.0 : 12.0,
+                size,
                 "text-anchor",
                 "middle",
                 "fill",

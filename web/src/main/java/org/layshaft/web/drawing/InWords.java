@@ -56,13 +56,13 @@ record InWords(Layout layout, View view) {
         return String.join(" ", says);
     }
 
-    private static String outcome(Motion motion) {
+    private String outcome(Motion motion) {
         return switch (motion.outcome()) {
             case DRIVES ->
                 motion.ratio()
                         .map(ratio -> "Drives %s, %s turns of the input for one of the output."
                                 .formatted(
-                                        ratio.signum() < 0 ? "against the engine's sense" : "in the engine's sense",
+                                        (ratio.signum() < 0 ? "against the %s's sense" : "in the %s's sense").formatted(driver(layout)),
                                         Svg.number(ratio.absolute().toDouble())))
                         .orElse("Drives.");
             case NEUTRAL -> "No drive: input and output can turn without each other.";
@@ -106,7 +106,7 @@ record InWords(Layout layout, View view) {
         } else if (state == Bodies.State.NOT_DRIVEN) {
             says.add("not driven");
         } else if (state == Bodies.State.TURNS) {
-            speed.ifPresent(turns -> says.add(turns(turns)));
+            speed.ifPresent(turns -> says.add(turns(layout, turns)));
         }
         if (carries) {
             says.add(state == Bodies.State.STANDS_STILL ? "holds against the torque" : "carries power");
@@ -126,12 +126,18 @@ record InWords(Layout layout, View view) {
         };
     }
 
-    static String turning(String name, Fraction speed) {
-        return name + " " + turns(speed);
+    /** What drives the input: the engine, where there is a clutch to let it go; else whatever comes before. */
+    static String driver(Layout layout) {
+        return layout.all(Clutch.class).findAny().isPresent() ? "engine" : "input";
     }
 
-    private static String turns(Fraction speed) {
-        String sense = speed.signum() > 0 ? "as the engine does (+)" : "the other way than the engine (−)";
+    static String turning(Layout layout, String name, Fraction speed) {
+        return name + " " + turns(layout, speed);
+    }
+
+    private static String turns(Layout layout, Fraction speed) {
+        String driver = driver(layout);
+        String sense = speed.signum() > 0 ? "as the " + driver + " does (+)" : "the other way than the " + driver + " (−)";
         return "turns %s times for one turn of the input, %s"
                 .formatted(Svg.number(speed.absolute().toDouble()), sense);
     }

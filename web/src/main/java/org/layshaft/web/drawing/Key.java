@@ -21,12 +21,12 @@ final class Key {
         this.y = canvas.bottom() + ROW / 2;
     }
 
-    /** Writes below this, and returns what is then covered. */
-    static Box below(Svg svg, Box canvas, boolean withLinks) {
+    /** Writes below this, {@code driver} being what turns the input, and returns what is then covered. */
+    static Box below(Svg svg, Box canvas, String driver, boolean withLinks) {
         Key key = new Key(svg, canvas);
         svg.open("g", "class", "key", "aria-hidden", "true", "pointer-events", "none");
         key.power();
-        key.turning("turns as the engine does", true);
+        key.turning("turns as the " + driver + " does", true);
         key.turning("turns the other way", false);
         key.outline("stands still", Bodies.State.STANDS_STILL);
         key.outline("not driven", Bodies.State.NOT_DRIVEN);

@@ -149,6 +149,14 @@ final class Labels {
                 wishes.add(label.box(part.x() + aside, away(part, label, -side, step + 0.4)));
             }
         }
+        for (double farther : new double[] {beside, beside + 22, beside + 44, beside + 70}) {
+            for (double down = 30; down < 120; down += 14) {
+                for (double way : new double[] {-1, 1}) {
+                    wishes.add(label.box(part.x() - farther, part.y() + way * down - label.height() / 2));
+                    wishes.add(label.box(part.x() + farther, part.y() + way * down - label.height() / 2));
+                }
+            }
+        }
         Box box = room.takeBest(wishes);
         leader(svg, named, box);
         label.write(svg, box);
@@ -206,9 +214,18 @@ final class Labels {
         label.write(svg, box);
     }
 
+    /** Before the rail's front end, or above or below that where a fork's stem is in the way. */
     private void beside(Svg svg, Rail rail) {
         Label label = plainly(rail.name());
-        double x = figures.box(rail.id()).left() - 8 - label.width() / 2;
-        label.write(svg, room.take(label.box(x, around.railY(rail.id()) - label.height() / 2)));
+        Box bar = figures.box(rail.id());
+        double x = bar.left() - 8 - label.width() / 2;
+        double y = around.railY(rail.id()) - label.height() / 2;
+        List<Box> wishes = new ArrayList<>(List.of(label.box(x, y)));
+        for (double aside = 0; aside < 120; aside += 12) {
+            wishes.add(label.box(bar.left() + label.width() / 2 + aside, bar.top() - label.height() - 1));
+            wishes.add(label.box(bar.left() + label.width() / 2 + aside, bar.bottom() + 1));
+            wishes.add(label.box(x - aside, y));
+        }
+        label.write(svg, room.takeBest(wishes));
     }
 }

@@ -31,7 +31,7 @@ final class Outlines {
     /** The differential's case, as seen from the side. */
     static final double DIFFERENTIAL_RADIUS = 44;
     /** What a ring with teeth inside has outside of them. */
-    static final double RIM = 13;
+    static final double RIM = 18;
     /** The length of a chain between its sprockets. */
     static final double CHAIN = 66;
     /** Between the teeth of a bevel pair that is drawn on two lines. */

@@ -67,15 +67,20 @@ final class PathLine {
         if (part instanceof Shaft shaft) {
             Box bar = figures.box(shaft.id());
             List<Point> ends = new ArrayList<>();
-            if (at > 0 && at < way.size() - 1) {
-                return roundBells(shaft, way.get(at - 1), way.get(at + 1));
-            }
+            boolean front = plan.exits().leaves(shaft) && plan.exits().end(shaft) == Side.FRONT;
+            Point first = new Point(bar.left(), bar.y());
+            Point last = new Point(front ? bar.left() : bar.right(), bar.y());
             if (at == 0) {
-                ends.add(new Point(bar.left(), bar.y()));
+                ends.add(first);
+            }
+            Optional<Double> from = at == 0 ? Optional.of(first.x()) : standing(shaft, way.get(at - 1));
+            Optional<Double> to =
+                    at == way.size() - 1 ? Optional.of(last.x()) : standing(shaft, way.get(at + 1));
+            if (from.isPresent() && to.isPresent()) {
+                ends.addAll(roundBells(shaft, from.get(), to.get()));
             }
             if (at == way.size() - 1) {
-                boolean front = plan.exits().leaves(shaft) && plan.exits().end(shaft) == Side.FRONT;
-                ends.add(new Point(front ? bar.left() : bar.right(), bar.y()));
+                ends.add(last);
             }
             return ends;
         }
@@ -84,7 +89,7 @@ final class PathLine {
             return List.of(new Point(plan.restX(sleeve.id()), y + side(way, at) * inTeeth()));
         }
         if (part instanceof DogRing dogs) {
-            return List.of(new Point(plan.x(dogs.id()), plan.y(dogs.id()) - inTeeth()));
+            return dogRing(way, at, dogs);
         }
         if (part instanceof Hub hub) {
             return List.of(new Point(plan.restX(hub.sleeve()), plan.carrierY(hub.shaft())));
@@ -117,35 +122,53 @@ final class PathLine {
         return List.of();
     }
 
-    /** Over the drums that lie between what power comes from and what it goes to. */
-    private List<Point> roundBells(Shaft shaft, String from, String to) {
-        List<Stands.Stand> stands = plan.nesting().stands(shaft.id()).all();
-        Optional<Stands.Stand> one = standOf(stands, from);
-        Optional<Stands.Stand> other = standOf(stands, to);
-        if (one.isEmpty() || other.isEmpty()) {
-            return List.of();
-        }
-        double left = Math.min(one.get().x(), other.get().x());
-        double right = Math.max(one.get().x(), other.get().x());
+    /** Over the drums that lie between two places on a shaft. */
+    private List<Point> roundBells(Shaft shaft, double from, double to) {
         double y = plan.carrierY(shaft.id());
         List<Point> points = new ArrayList<>();
         new ShaftShape(plan, shaft)
                 .bells().stream()
-                .filter(bell -> bell.left() + bell.right() > 2 * left && bell.left() + bell.right() < 2 * right)
+                .filter(bell -> bell.left() + bell.right() > 2 * Math.min(from, to)
+                        && bell.left() + bell.right() < 2 * Math.max(from, to))
                 .forEach(bell -> {
-                    points.add(new Point(bell.left() + Bell.WALL / 2, y - bell.radius() - Bell.WALL / 2));
-                    points.add(new Point(bell.right() - Bell.WALL / 2, y - bell.radius() - Bell.WALL / 2));
+                    double wall = y - bell.radius() - Bell.WALL / 2;
+                    double left = bell.left() + Bell.WALL / 2;
+                    double right = bell.right() - Bell.WALL / 2;
+                    down(bell.fromRadius()).ifPresent(foot -> points.add(new Point(left, y)));
+                    points.add(new Point(left, wall));
+                    points.add(new Point(right, wall));
+                    down(bell.toRadius()).ifPresent(foot -> points.add(new Point(right, y)));
                 });
-        if (one.get().x() > other.get().x()) {
+        if (from > to) {
             Collections.reverse(points);
         }
         return points;
     }
 
-    /** What stands on a shaft, by the part that it is or that sits on it: a hub stands where its sleeve does. */
-    private Optional<Stands.Stand> standOf(List<Stands.Stand> stands, String part) {
+    /** Present where a drum's web comes down to the shaft itself. */
+    private Optional<Double> down(double radius) {
+        return Optional.of(radius).filter(foot -> foot < plan.hubRadius());
+    }
+
+    /** Where a part is tied to a shaft: a hub stands where its sleeve does. */
+    private Optional<Double> standing(Shaft shaft, String part) {
         String id = plan.layout().find(Hub.class, part).map(Hub::sleeve).orElse(part);
-        return stands.stream().filter(stand -> stand.id().equals(id)).findFirst();
+        return plan.nesting().stands(shaft.id()).all().stream()
+                .filter(stand -> stand.id().equals(id))
+                .findFirst()
+                .map(Stands.Stand::x);
+    }
+
+    /** By its teeth, and by its shaft unless it hangs in a drum. */
+    private List<Point> dogRing(List<String> way, int at, DogRing dogs) {
+        double x = plan.x(dogs.id());
+        double y = plan.y(dogs.id());
+        Point teeth = new Point(x, y - inTeeth());
+        if (new ShaftShape(plan, plan.layout().shaft(dogs.shaft())).hangs(dogs.id())) {
+            return List.of(teeth);
+        }
+        Point axis = new Point(x, y);
+        return isShaft(way, at - 1) ? List.of(axis, teeth) : List.of(teeth, axis);
     }
 
     private List<Point> gear(List<String> way, int at, Gear gear) {

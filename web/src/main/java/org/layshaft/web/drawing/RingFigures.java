@@ -30,6 +30,7 @@ record RingFigures(Plan plan) {
         return new Figure(gear, hull, GearFigures.ink(gear), boxes, svg -> {
             svg.path(pen, "class", "body");
             svg.path(teeth(gear, box, inner), "class", "hatch", "fill", "none", "stroke-width", 0.8);
+            GearFigures.number(svg, gear, box.x(), y - (outer + inner + BAND) / 2 - 0.5, 11);
         });
     }
 

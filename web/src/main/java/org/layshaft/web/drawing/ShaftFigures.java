@@ -89,11 +89,16 @@ final class ShaftFigures {
                 ? around.clutchX()
                 : exit.filter(Side.FRONT::equals).isPresent()
                         ? around.frontOutputX()
-                        : span.left() - (meets(shaft, -1) ? 0 : STUB / 4);
+                        : span.left() - (meets(shaft, -1) || endsInPinion(shaft, false) ? 0 : STUB / 4);
         double right = exit.filter(Side.REAR::equals).isPresent()
                 ? around.outputX()
-                : span.right() + (meets(shaft, 1) ? 0 : STUB);
+                : span.right() + (meets(shaft, 1) || endsInPinion(shaft, true) ? 0 : STUB);
         return new Box(left, span.top(), right, span.bottom());
+    }
+
+    private boolean endsInPinion(Shaft shaft, boolean rear) {
+        return plan.lines().axlesAcross().stream()
+                .anyMatch(axle -> axle.atRear() == rear && shaft.along().contains(axle.pinion()));
     }
 
     /** What sits on a shaft and what it is tied to. */

@@ -32,9 +32,13 @@ final class ShaftShape {
         for (int at = 0; at < stands.size(); at++) {
             Stands.Stand stand = stands.get(at);
             boolean last = at == stands.size() - 1;
+            if (!last && isDrum(stand)) {
+                continue;
+            }
             boolean free = !last && goesRound(stand, stands.get(at + 1));
             if (!last && !free) {
-                bars.add(new double[] {stand.left(), stands.get(at + 1).right()});
+                Stands.Stand next = stands.get(at + 1);
+                bars.add(new double[] {stand.left(), isDrum(next) ? next.left() : next.right()});
             } else if (isSolid(stand)) {
                 bars.add(new double[] {stand.left(), stand.right()});
             }
@@ -189,9 +193,14 @@ final class ShaftShape {
     /** Whether the shaft itself has to be there for it. */
     private boolean isSolid(Stands.Stand stand) {
         boolean hung = plan.layout().find(DogRing.class, stand.id()).isPresent() && !bells.isEmpty();
-        return !isWebOrArm(stand)
-                && !hung
-                && plan.layout().find(Clutch.class, stand.id()).filter(this::isDrivenFromHere).isEmpty();
+        return !isWebOrArm(stand) && !hung && !isDrum(stand);
+    }
+
+    private boolean isDrum(Stands.Stand stand) {
+        return plan.layout()
+                .find(Clutch.class, stand.id())
+                .filter(this::isDrivenFromHere)
+                .isPresent();
     }
 
     private boolean isDrivenFromHere(Clutch clutch) {

@@ -63,7 +63,9 @@ final class TurningArrows {
 
     /** Whether its rear end may lie inside another shaft, or under what sits on one. */
     private boolean isCrowded(Shaft shaft) {
-        return plan.lines().shafts(plan.lines().ofCarrier(shaft.id())).size() > 2;
+        return plan.lines().shafts(plan.lines().ofCarrier(shaft.id())).size() > 2
+                || plan.lines().axlesAcross().stream()
+                        .anyMatch(axle -> shaft.along().contains(axle.pinion()));
     }
 
     /** Where along the shaft an arrow covers least of what is not the shaft. */
@@ -99,10 +101,10 @@ final class TurningArrows {
         room.take(Box.about(x, y + 4, REACH + 4, 12));
     }
 
-    private static boolean open(Svg svg, Part body, Fraction speed) {
+    private boolean open(Svg svg, Part body, Fraction speed) {
         boolean asEngine = speed.signum() > 0;
         svg.open("g", "class", asEngine ? "turning as-engine" : "turning other-way", "data-turns", body.id());
-        svg.say("title", InWords.turning(body.name(), speed));
+        svg.say("title", InWords.turning(plan.layout(), body.name(), speed));
         return asEngine;
     }
 

@@ -10,6 +10,7 @@ import org.layshaft.kb.layout.Shaft;
 final class Walls {
     private final List<String> front = new ArrayList<>();
     private final List<String> rear = new ArrayList<>();
+    private final List<String> single = new ArrayList<>();
 
     Walls(Layout layout, Lines lines) {
         for (String line : lines.all()) {
@@ -26,14 +27,18 @@ final class Walls {
                 front.add(inCase.get(0));
                 rear.add(inCase.get(inCase.size() - 1));
             } else if (inCase.size() == 1) {
-                boolean nearFront = along.indexOf(inCase.get(0)) * 2 < along.size();
-                (nearFront ? front : rear).add(inCase.get(0));
+                single.add(inCase.get(0));
             }
         }
     }
 
     List<String> front() {
         return front;
+    }
+
+    /** Those that are the only ones of their line, in whichever wall is near. */
+    List<String> single() {
+        return single;
     }
 
     List<String> rear() {
