@@ -7,6 +7,8 @@ import org.layshaft.kb.layout.Side;
 /** What lies behind the parts: the case with its walls, and the arrows of engine and output. */
 final class Backdrop {
     private static final double HOUSING_HIGH = 78;
+    /** What is left of the outlines above and below where housing and case are one. */
+    private static final double JOINT = 8;
 
     private final Plan plan;
     private final Surroundings around;
@@ -20,7 +22,7 @@ final class Backdrop {
         Box box = around.caseBox();
         svg.open("g", "class", "backdrop", "aria-hidden", "true");
         svg.rect(box, "class", "case", "rx", 14.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
-        plan.lines().axlesAcross().forEach(axle -> housing(svg, axle, box));
+        plan.lines().axlesAcross().forEach(axle -> housing(svg, room, axle, box));
         edges(box).forEach(room::take);
         Walls walls = new Walls(plan.layout(), plan.lines());
         Stream.of(walls.front(), walls.rear())
@@ -51,17 +53,17 @@ final class Backdrop {
     }
 
     /** The housing of an axle across, one with the case where the two meet. */
-    private void housing(Svg svg, Axle axle, Box caseBox) {
+    private void housing(Svg svg, Room room, Axle axle, Box caseBox) {
         double y = plan.carrierY(axle.differential());
         Box box = Box.about(plan.x(axle.differential()), y, Axle.CROWN + 16, HOUSING_HIGH);
         svg.rect(box, "class", "case", "rx", 30.0, "fill", Ink.CASE, "stroke", Ink.CASE_LINE, "stroke-width", 1.5);
+        edges(box).forEach(room::take);
         double top = Math.max(box.top(), caseBox.top() + 14);
         double bottom = Math.min(box.bottom(), caseBox.bottom() - 14);
         double left = Math.max(box.left(), caseBox.left()) - 1;
         double right = Math.min(box.right(), caseBox.right()) + 1;
         if (left < right) {
-            double in = 8;
-            Box shared = new Box(left + in - 8, top + in, right, bottom - in);
+            Box shared = new Box(left, top + JOINT, right, bottom - JOINT);
             svg.rect(shared, "class", "case-inside", "fill", Ink.CASE);
         }
     }

@@ -38,7 +38,8 @@ final class Columns {
         layout.all(Shaft.class).forEach(this::keepOrder);
         Lines.between(layout).forEach(this::keepOrderAcross);
         layout.members().forEach(this::keepCouplings);
-        new Ends(layout, sizes, spacing).keep(lines);
+        Ends ends = new Ends(layout, sizes, spacing);
+        ends.keep(lines);
         layout.meshes().stream()
                 .filter(mesh -> lines.axlesAcross().stream().noneMatch(axle -> mesh.joins(axle.crown())))
                 .forEach(mesh -> align(mesh, 0));
@@ -49,6 +50,7 @@ final class Columns {
         alignAll(walls.front());
         alignAll(walls.rear());
         walls.single().forEach(bearing -> alignNearest(bearing, walls));
+        ends.closeUp();
         clearing.clear();
         this.places = spacing.places();
     }

@@ -9,6 +9,10 @@ import org.layshaft.kb.layout.Layout;
 /** A box drawn from the side, the clutch end on the left. Thread-safe; the same layout and view give the same text. */
 public final class Drawing {
     private static final double MARGIN = 14;
+    /** What is wider than this keeps its names legible by a least width on the screen, and may be scrolled. */
+    private static final double WIDE = 1150;
+
+    private static final double VERY_WIDE = 1600;
 
     private final Layout layout;
     private final View view;
@@ -71,7 +75,7 @@ public final class Drawing {
                 "xmlns",
                 alone ? "http://www.w3.org/2000/svg" : null,
                 "class",
-                "drawing",
+                canvas.width() > VERY_WIDE ? "drawing wide very-wide" : canvas.width() > WIDE ? "drawing wide" : "drawing",
                 "viewBox",
                 viewBox,
                 "width",

@@ -40,6 +40,8 @@ final class InterlockFigures {
                         6.0,
                         "fill",
                         "none",
+                        "stroke",
+                        interlock.rails().isEmpty() ? "none" : null,
                         "stroke-width",
                         1.0,
                         "stroke-dasharray",

@@ -59,7 +59,7 @@ final class Labels {
         layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(part.name()), 1));
         layout.all(Gear.class)
                 .forEach(gear -> near(
-                        svg, wholeSet(gear), marked(gear), wrapped(numbered(gear)), gears.freeSide(gear)));
+                        svg, wholeSet(gear), marked(gear), numbered(gear), gears.freeSide(gear)));
         layout.all(Shaft.class).filter(shaft -> shaft.carriedBy().isEmpty()).forEach(shaft -> atEnd(svg, shaft));
         layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
@@ -101,12 +101,13 @@ final class Labels {
     }
 
     /** Of planets that are alike one is drawn, or one on either side; its name tells how many there are. */
-    private String numbered(Gear gear) {
+    private Label numbered(Gear gear) {
         int count = plan.layout()
                 .find(Shaft.class, gear.carrier())
                 .map(Shaft::count)
                 .orElse(1);
-        return withoutGear(gear) + (count > 1 ? ", one of " + count : "");
+        String name = withoutGear(gear);
+        return count > 1 ? Label.wrapped(name + ", one of " + count, 96, SIZE, "name") : wrapped(name);
     }
 
     /** The gears of an epicyclic set lie in one another, and are named outside of them all. */

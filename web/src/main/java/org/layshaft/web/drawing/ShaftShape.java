@@ -32,6 +32,9 @@ final class ShaftShape {
         for (int at = 0; at < stands.size(); at++) {
             Stands.Stand stand = stands.get(at);
             boolean last = at == stands.size() - 1;
+            if (at == 0 && isDrum(stand)) {
+                bars.add(new double[] {stand.left() - DRUM_WEB - 1, stand.left() - DRUM_WEB});
+            }
             if (!last && isDrum(stand)) {
                 continue;
             }
