@@ -34,14 +34,15 @@ record PartGroupView(String kind, List<LinkView> links) {
             case HUB -> "Hubs";
             case BLOCKING_RING -> "Blocking rings";
             case CLUTCHING_TEETH -> "Clutching teeth";
+            case DOG_RING -> "Dog rings";
             case FORK -> "Forks";
             case RAIL -> "Rails";
             case DETENT -> "Detents";
             case INTERLOCK -> "Interlock";
             case INTERLOCK_PIECE -> "Pieces of the interlock";
             case BEARING -> "Bearings";
-            case CLUTCH -> "Clutch";
-            case DIFFERENTIAL -> "Differential";
+            case CLUTCH -> "Clutches";
+            case DIFFERENTIAL -> "Differentials";
             case HALF_SHAFT -> "Half-shafts";
         };
     }
