@@ -23,7 +23,7 @@ final class EmptyShafts implements LayoutCheck {
         }
     }
 
-    /** A carrier of planets, or a shaft that a differential or a clutch ties. */
+    /** A carrier of planets, or a shaft that a differential, a clutch or a join ties. */
     private static boolean isTiedOtherwise(TypedShaft shaft, TypedLayout layout) {
         Stream<String> carriers = layout.shafts().stream()
                 .flatMap(each -> each.carriedBy().stream())
@@ -33,6 +33,10 @@ final class EmptyShafts implements LayoutCheck {
         Stream<String> closed = layout.members().stream()
                 .filter(TypedInnerClutch.class::isInstance)
                 .map(clutch -> ((TypedInnerClutch) clutch).drives().id());
-        return Stream.of(carriers, differentials, closed).flatMap(ids -> ids).anyMatch(shaft.id()::equals);
+        Stream<String> joined = layout.joins().stream()
+                .flatMap(join -> Stream.of(join.from().id(), join.to().id()));
+        return Stream.of(carriers, differentials, closed, joined)
+                .flatMap(ids -> ids)
+                .anyMatch(shaft.id()::equals);
     }
 }

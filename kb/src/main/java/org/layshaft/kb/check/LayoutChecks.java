@@ -24,6 +24,7 @@ public final class LayoutChecks {
             new IdleMembers(),
             new InputAndOutput(),
             new InternalGears(),
+            new Joins(),
             new LeverPlaces(),
             new LimitedSlips(),
             new MembersOnRails(),

@@ -41,7 +41,7 @@ final class MembersOnRails implements LayoutCheck {
                         member.pointer(),
                         "No rail moves '%s'.".formatted(member.base()),
                         member.base(),
-                        "Add a rail for it to the 'rails' of the selector, or leave 'rails' out to have one for each.");
+                        "Add a rail for it to the 'rails' of the selector or of one of its 'levers', or leave 'rails' out to have one for each.");
             }
         }
     }

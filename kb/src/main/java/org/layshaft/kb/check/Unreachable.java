@@ -79,6 +79,9 @@ final class Unreachable implements LayoutCheck {
                         body(gear.id(), layout),
                         layout.shaftOf(gear.id()).flatMap(TypedShaft::carriedBy).map(Reference::id),
                         ties));
+        layout.joins()
+                .forEach(join ->
+                        tie(Optional.of(join.from().id()), Optional.of(join.to().id()), ties));
         layout.differentials().forEach(differential -> tie(differential, ties));
         layout.members().stream()
                 .filter(TypedInnerClutch.class::isInstance)

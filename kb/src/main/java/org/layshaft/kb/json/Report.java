@@ -1,5 +1,6 @@
 package org.layshaft.kb.json;
 
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -35,6 +36,16 @@ public final class Report {
         add(Grade.DOUBTFUL, pointer, lines.applyAsInt(pointer), what, value, advice);
     }
 
+    /** Another on the same file, with nothing in it yet. */
+    public Report another() {
+        return new Report(file, lines);
+    }
+
+    /** Whether anything in the file is broken. */
+    public boolean isBroken() {
+        return findings.stream().anyMatch(finding -> finding.grade() == Grade.BROKEN);
+    }
+
     /** For what stands on another line than its JSON pointer has, or where there is no pointer. */
     void brokenAt(String pointer, int line, String what, Object value, String advice) {
         add(Grade.BROKEN, pointer, line, what, value, advice);
@@ -50,8 +61,13 @@ public final class Report {
      * about something around it, or about something directly in it. There it would only say the same again.
      */
     public void addWhereUnspoilt(Report meaning) {
+        addWhereUnspoilt(meaning.findings());
+    }
+
+    /** The same with findings picked from another report. */
+    public void addWhereUnspoilt(Collection<Finding> meaning) {
         List<Finding> spoilt = findings();
-        meaning.findings().stream()
+        meaning.stream()
                 .filter(finding -> spoilt.stream().noneMatch(other -> spoils(other.pointer(), finding.pointer())))
                 .forEach(findings::add);
     }

@@ -19,7 +19,8 @@ public sealed interface Part
                 Bearing,
                 Clutch,
                 Differential,
-                HalfShaft {
+                HalfShaft,
+                Joint {
 
     Named named();
 

@@ -19,7 +19,8 @@ public enum PartKind {
     BEARING,
     CLUTCH,
     DIFFERENTIAL,
-    HALF_SHAFT;
+    HALF_SHAFT,
+    JOINT;
 
     /** As written in packs: {@code blocking-ring}. */
     public String word() {

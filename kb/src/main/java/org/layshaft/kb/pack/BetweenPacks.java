@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.json.Nearest;
-import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.reading.Located;
 import org.layshaft.kb.reading.Word;
 import org.layshaft.kb.reading.Word.Group;
@@ -22,7 +21,10 @@ final class BetweenPacks {
 
     static void check(List<ReadPack> packs) {
         tellRepeated("pack", packs.stream().flatMap(pack -> pack.manifest().stream()), Pack::id);
-        tellRepeated("layout", packs.stream().flatMap(pack -> pack.layouts().stream()), Layout::id);
+        tellRepeated(
+                "layout",
+                packs.stream().flatMap(pack -> pack.layouts().stream()),
+                layout -> layout.id().id());
         tellRepeated("failure mode", packs.stream().flatMap(pack -> pack.modes().stream()), FailureMode::id);
         tellWithoutMeaning(packs);
         packs.forEach(pack -> tellUnknownNotices(pack, packs));

@@ -15,10 +15,9 @@ import org.layshaft.kb.reading.WordsGathering;
 final class KnowledgeGathering {
     private KnowledgeGathering() {}
 
-    static KnowledgeBase of(List<ReadPack> packs) {
+    static KnowledgeBase of(List<ReadPack> packs, LayoutBuilding built) {
         Map<String, Layout> layouts = new LinkedHashMap<>();
-        values(packs.stream().flatMap(pack -> pack.layouts().stream()))
-                .forEach(layout -> layouts.put(layout.id(), layout));
+        packs.forEach(pack -> built.layoutsOf(pack).forEach(layout -> layouts.put(layout.id(), layout)));
         List<FailureMode> modes = new ArrayList<>(values(packs.stream().flatMap(pack -> pack.modes().stream())));
         modes.sort(Comparator.comparing(FailureMode::common));
         return new KnowledgeBase(
@@ -32,7 +31,7 @@ final class KnowledgeGathering {
 
     private static List<Pack> manifest(ReadPack pack) {
         List<String> layouts =
-                pack.layouts().stream().map(layout -> layout.value().id()).toList();
+                pack.layouts().stream().map(layout -> layout.value().id().id()).toList();
         return pack.manifest().stream()
                 .map(Located::value)
                 .map(read -> new Pack(read.id(), read.version(), read.title(), read.from(), layouts))

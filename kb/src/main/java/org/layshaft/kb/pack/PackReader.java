@@ -44,10 +44,11 @@ public final class PackReader {
 
     private static Reading gather(List<ReadPack> packs) {
         BetweenPacks.check(packs);
+        LayoutBuilding layouts = LayoutBuilding.of(packs);
         List<Finding> findings =
                 packs.stream().flatMap(pack -> pack.findings().stream()).toList();
         return new Reading(
-                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList()), findings);
+                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList(), layouts), findings);
     }
 
     private static Stream<PackSource> sourcesAt(Path path) {

@@ -3,16 +3,12 @@ package org.layshaft.kb.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.layshaft.kb.check.LayoutChecks;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.json.Document;
 import org.layshaft.kb.json.DocumentReader;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.json.Schemas;
-import org.layshaft.kb.layout.Layout;
-import org.layshaft.kb.parts.BuiltLayout;
-import org.layshaft.kb.parts.LayoutBuilder;
 import org.layshaft.kb.reading.FailureModesReading;
 import org.layshaft.kb.reading.Located;
 import org.layshaft.kb.reading.Word;
@@ -23,11 +19,8 @@ import org.layshaft.kb.words.Phrase;
 
 /** Reads the files of one pack. Not thread-safe. */
 final class PackReading {
-    /** Beyond this a layout is not checked: the checks compare each with each. */
-    private static final int MOST_IN_A_LAYOUT = 1_000;
-
     private final String from;
-    private final List<Located<Layout>> layouts = new ArrayList<>();
+    private final List<Located<TypedLayout>> layouts = new ArrayList<>();
     private final List<Located<FailureMode>> modes = new ArrayList<>();
     private final List<Located<String>> notices = new ArrayList<>();
     private final List<Located<Word>> words = new ArrayList<>();
@@ -65,7 +58,7 @@ final class PackReading {
     private void take(FileKind kind, Document document, Report report) {
         switch (kind) {
             case MANIFEST -> manifest = Optional.of(manifest(document, report));
-            case LAYOUT -> layout(document, report).ifPresent(layouts::add);
+            case LAYOUT -> layouts.add(layout(document, report));
             case FAILURE_MODES -> {
                 modes.addAll(FailureModesReading.of(document, report));
                 notices.addAll(FailureModesReading.notices(document, report));
@@ -86,21 +79,8 @@ final class PackReading {
         return new Located<>(pack, document.file(), item.get("id").pointer(), report);
     }
 
-    private static Optional<Located<Layout>> layout(Document document, Report report) {
+    private static Located<TypedLayout> layout(Document document, Report report) {
         TypedLayout typed = LayoutReading.of(document.item());
-        if (typed.size() > MOST_IN_A_LAYOUT) {
-            report.broken(
-                    "",
-                    "The layout has more than %d gears, sleeves, rails and names.".formatted(MOST_IN_A_LAYOUT),
-                    typed.size(),
-                    "No gearbox has; look for a list that was pasted many times.");
-            return Optional.empty();
-        }
-        BuiltLayout built = LayoutBuilder.build(typed);
-        Report meaning = Report.on(document);
-        LayoutChecks.run(typed, built, meaning);
-        report.addWhereUnspoilt(meaning);
-        return Optional.of(
-                new Located<>(built.layout(), document.file(), typed.id().pointer(), report));
+        return new Located<>(typed, document.file(), typed.id().pointer(), report);
     }
 }

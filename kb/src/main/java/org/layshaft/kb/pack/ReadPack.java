@@ -7,22 +7,23 @@ import java.util.stream.Stream;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.json.Report;
-import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.reading.Located;
 import org.layshaft.kb.reading.Word;
+import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.words.Phrase;
 
 /**
  * A pack as read, sound or broken.
  *
  * @param manifest empty where there is none that can be read, or where a layout file was read by itself
+ * @param layouts as typed
  * @param notices every mention of a notice by its id
  * @param reports one for each of its files, still open for findings that only show beside other packs
  * @param unopened what was found before any file was read
  */
 record ReadPack(
         Optional<Located<Pack>> manifest,
-        List<Located<Layout>> layouts,
+        List<Located<TypedLayout>> layouts,
         List<Located<FailureMode>> modes,
         List<Located<String>> notices,
         List<Located<Word>> words,

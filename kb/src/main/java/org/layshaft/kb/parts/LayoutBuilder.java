@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Gate;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.ShiftMember;
 import org.layshaft.kb.typed.GearForms;
 import org.layshaft.kb.typed.Reference;
 import org.layshaft.kb.typed.TypedClutch;
+import org.layshaft.kb.typed.TypedJoin;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedMesh;
 import org.layshaft.kb.typed.TypedRail;
@@ -34,6 +36,14 @@ public final class LayoutBuilder {
                                 Optional.empty(),
                                 clutch.drives().id()),
                         clutch.pointer()));
+        for (TypedJoin join : typed.joins()) {
+            ledger.add(
+                    new Joint(
+                            ledger.named(join.id(), DefaultNames.words(join.id()), join.naming()),
+                            join.from().id(),
+                            join.to().id()),
+                    join.pointer());
+        }
         return new BuiltLayout(layout(typed, members, ledger), ledger.parts());
     }
 

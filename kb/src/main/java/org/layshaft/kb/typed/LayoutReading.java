@@ -21,7 +21,8 @@ public final class LayoutReading {
         file.get("shafts").entries().forEach((id, shaft) -> shafts.add(ShaftReading.of(id, shaft, gears)));
         List<TypedMember> members = MembersOnShafts.of(shafts);
         List<TypedLever> levers = LeverReading.of(file.get("selector"), members);
-        Reference input = input(file);
+        List<TypedUnit> units = UnitReading.units(file);
+        Reference input = input(file, units);
         return new TypedLayout(
                 new Reference(file.get("id").text().orElse(""), file.get("id").pointer()),
                 file.get("name").text().or(() -> file.get("id").text()).orElse(""),
@@ -36,15 +37,18 @@ public final class LayoutReading {
                 clutch(file.get("clutch"), input),
                 printed(file.get("printed")),
                 RoadReading.of(file.get("road")),
-                names(file.get("names")));
+                names(file.get("names")),
+                units,
+                UnitReading.joins(file));
     }
 
     static Naming naming(Item item) {
         return new Naming(item.get("name").text(), item.get("also").texts());
     }
 
-    private static Reference input(Item file) {
-        return new Reference(file.get(INPUT).text().orElse(INPUT), Pointers.child("", INPUT));
+    private static Reference input(Item file, List<TypedUnit> units) {
+        String byDefault = units.isEmpty() ? INPUT : units.get(0).name() + "-" + INPUT;
+        return new Reference(file.get(INPUT).text().orElse(byDefault), Pointers.child("", INPUT));
     }
 
     private static Optional<TypedClutch> clutch(Item item, Reference input) {

@@ -15,4 +15,9 @@ public record TypedBearing(String pointer, String id, Naming naming, Optional<Re
     public TypedBearing {
         thrust = thrust.map(Set::copyOf);
     }
+
+    @Override
+    public TypedBearing within(UnitNames unit) {
+        return new TypedBearing(unit.pointer(), unit.id(id), unit.naming(naming), unit.reference(in), thrust);
+    }
 }

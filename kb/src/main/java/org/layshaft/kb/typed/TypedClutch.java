@@ -7,4 +7,9 @@ package org.layshaft.kb.typed;
  */
 public record TypedClutch(String pointer, Naming naming, Reference drives) {
     public static final String ID = "clutch";
+
+    /** There is one clutch to the engine, so that its name stays as it is. */
+    TypedClutch within(UnitNames unit) {
+        return new TypedClutch(unit.pointer(), naming, unit.reference(drives));
+    }
 }

@@ -25,11 +25,24 @@ public record TypedDifferential(
     public sealed interface Sides {
         List<Reference> references();
 
+        /** The same as a part of a unit. */
+        Sides within(UnitNames unit);
+
         /** Half-shafts with wheels, by where they go: {@code left}. */
-        record HalfShafts(List<Reference> references) implements Sides {}
+        record HalfShafts(List<Reference> references) implements Sides {
+            @Override
+            public Sides within(UnitNames unit) {
+                return new HalfShafts(unit.references(references));
+            }
+        }
 
         /** Shafts typed elsewhere. */
-        record Shafts(List<Reference> references) implements Sides {}
+        record Shafts(List<Reference> references) implements Sides {
+            @Override
+            public Sides within(UnitNames unit) {
+                return new Shafts(unit.references(references));
+            }
+        }
     }
 
     /** The id of the half-shaft that goes there: {@code left-half-shaft}. */
@@ -42,5 +55,16 @@ public record TypedDifferential(
         return sides.references().stream()
                 .map(side -> sides instanceof Sides.HalfShafts ? halfShaft(side.id()) : side.id())
                 .toList();
+    }
+
+    TypedDifferential within(UnitNames unit) {
+        return new TypedDifferential(
+                unit.pointer(),
+                unit.id(id),
+                unit.naming(naming),
+                ringGear.map(gear -> gear.within(unit)),
+                unit.reference(on),
+                sides.within(unit),
+                limitedSlip);
     }
 }

@@ -58,4 +58,23 @@ public record TypedGear(
     public String meshingGear() {
         return id;
     }
+
+    @Override
+    public TypedGear within(UnitNames unit) {
+        return new TypedGear(
+                unit.pointer(),
+                unit.id(id),
+                unit.naming(naming),
+                seat,
+                teeth,
+                moduleMm,
+                helixDeg,
+                hand,
+                pressureAngleDeg,
+                internal,
+                crown,
+                unit.references(meshes),
+                unit.references(chained),
+                unit.sides(sides));
+    }
 }

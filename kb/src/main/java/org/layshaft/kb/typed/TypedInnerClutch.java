@@ -35,4 +35,9 @@ public record TypedInnerClutch(String pointer, String base, Naming naming, Refer
     public String meshingGear() {
         return id();
     }
+
+    @Override
+    public TypedInnerClutch within(UnitNames unit) {
+        return new TypedInnerClutch(unit.pointer(), unit.id(base), unit.naming(naming), unit.reference(drives));
+    }
 }

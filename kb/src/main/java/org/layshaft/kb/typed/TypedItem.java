@@ -8,4 +8,7 @@ public sealed interface TypedItem permits TypedGear, TypedSleeve, TypedBearing, 
     String id();
 
     Naming naming();
+
+    /** The same as a part of a unit. */
+    TypedItem within(UnitNames unit);
 }

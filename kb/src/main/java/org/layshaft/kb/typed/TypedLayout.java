@@ -23,6 +23,8 @@ import org.layshaft.kb.layout.MeshKind;
  * @param levers the other levers
  * @param road what is typed of the vehicle
  * @param names names for parts by id, typed apart from the part
+ * @param units the layouts that it is joined from and that are still to be put in their places; empty once they are
+ * @param joins what makes shafts of different units turn as one
  */
 public record TypedLayout(
         Reference id,
@@ -38,7 +40,9 @@ public record TypedLayout(
         Optional<TypedClutch> clutch,
         Map<String, BigDecimal> printed,
         Optional<TypedRoad> road,
-        Map<Reference, Naming> names) {
+        Map<Reference, Naming> names,
+        List<TypedUnit> units,
+        List<TypedJoin> joins) {
     private static final String OUTPUT = "output";
 
     public TypedLayout {
@@ -49,6 +53,29 @@ public record TypedLayout(
         levers = List.copyOf(levers);
         printed = Collections.unmodifiableMap(new LinkedHashMap<>(printed));
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
+        units = List.copyOf(units);
+        joins = List.copyOf(joins);
+    }
+
+    /** The same with these names for parts, in place of those it had. */
+    public TypedLayout withNames(Map<Reference, Naming> others) {
+        return new TypedLayout(
+                id,
+                name,
+                summary,
+                input,
+                outputs,
+                takeOffs,
+                shafts,
+                differentials,
+                selector,
+                levers,
+                clutch,
+                printed,
+                road,
+                others,
+                units,
+                joins);
     }
 
     /** Every gear: along the shafts, on the outside of sleeves, and the ring gear. */

@@ -11,4 +11,9 @@ public record TypedLever(String pointer, String id, Naming naming, TypedSelector
     public TypedLever {
         clutches = List.copyOf(clutches);
     }
+
+    TypedLever within(UnitNames unit) {
+        return new TypedLever(
+                unit.pointer(), unit.id(id), unit.naming(naming), selector.within(unit), unit.references(clutches));
+    }
 }

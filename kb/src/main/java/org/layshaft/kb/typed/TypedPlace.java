@@ -14,4 +14,10 @@ public record TypedPlace(String pointer, Map<Reference, Side> pushes) {
     public TypedPlace {
         pushes = Collections.unmodifiableMap(new LinkedHashMap<>(pushes));
     }
+
+    TypedPlace within(UnitNames unit) {
+        Map<Reference, Side> within = new LinkedHashMap<>();
+        pushes.forEach((rail, side) -> within.put(unit.reference(rail), side));
+        return new TypedPlace(unit.pointer(), within);
+    }
 }

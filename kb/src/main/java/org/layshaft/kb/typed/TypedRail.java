@@ -29,4 +29,8 @@ public record TypedRail(String pointer, String base, Naming naming, Map<Side, St
     public static String idOf(String base) {
         return base + "-rail";
     }
+
+    TypedRail within(UnitNames unit) {
+        return new TypedRail(unit.pointer(), unit.id(base), unit.naming(naming), called, unit.references(moves));
+    }
 }

@@ -33,4 +33,16 @@ public record TypedSelector(
         return new TypedSelector(
                 pointer, "", List.of(), List.of(), InterlockKind.NONE, true, Optional.empty(), List.of());
     }
+
+    TypedSelector within(UnitNames unit) {
+        return new TypedSelector(
+                unit.pointer(),
+                unit.prefix(prefix),
+                rails.stream().map(rail -> rail.within(unit)).toList(),
+                unit.references(gate),
+                interlock,
+                neutral,
+                neutralCalled,
+                drum.stream().map(place -> place.within(unit)).toList());
+    }
 }

@@ -27,4 +27,15 @@ public record TypedShaft(
     public List<TypedItem> workingItems() {
         return along.stream().filter(item -> !(item instanceof TypedBearing)).toList();
     }
+
+    TypedShaft within(UnitNames unit) {
+        return new TypedShaft(
+                unit.pointer(),
+                unit.id(id),
+                unit.naming(naming),
+                held,
+                unit.reference(carriedBy),
+                count,
+                along.stream().map(item -> item.within(unit)).toList());
+    }
 }

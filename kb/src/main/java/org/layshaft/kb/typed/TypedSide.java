@@ -6,11 +6,19 @@ import java.util.List;
 public sealed interface TypedSide {
     String pointer();
 
+    /** The same as a part of a unit. */
+    TypedSide within(UnitNames unit);
+
     /** It ties this gear, dog ring or differential. */
     record Couples(Reference to) implements TypedSide {
         @Override
         public String pointer() {
             return to.pointer();
+        }
+
+        @Override
+        public TypedSide within(UnitNames unit) {
+            return new Couples(unit.reference(to));
         }
     }
 
@@ -18,6 +26,11 @@ public sealed interface TypedSide {
     record Meshes(String pointer, List<Reference> gears) implements TypedSide {
         public Meshes {
             gears = List.copyOf(gears);
+        }
+
+        @Override
+        public TypedSide within(UnitNames unit) {
+            return new Meshes(unit.pointer(), unit.references(gears));
         }
     }
 
@@ -27,8 +40,18 @@ public sealed interface TypedSide {
         public String pointer() {
             return shaft.pointer();
         }
+
+        @Override
+        public TypedSide within(UnitNames unit) {
+            return new Closes(unit.reference(shaft));
+        }
     }
 
     /** It engages nothing, and that is meant. */
-    record Nothing(String pointer) implements TypedSide {}
+    record Nothing(String pointer) implements TypedSide {
+        @Override
+        public TypedSide within(UnitNames unit) {
+            return new Nothing(unit.pointer());
+        }
+    }
 }

@@ -43,4 +43,15 @@ public record TypedSleeve(
     public String meshingGear() {
         return rim.map(TypedGear::id).orElse(id());
     }
+
+    @Override
+    public TypedSleeve within(UnitNames unit) {
+        return new TypedSleeve(
+                unit.pointer(),
+                unit.id(base),
+                unit.naming(naming),
+                rim.map(gear -> gear.within(unit)),
+                unit.sides(sides),
+                rings);
+    }
 }

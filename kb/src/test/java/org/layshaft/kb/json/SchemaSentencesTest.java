@@ -11,7 +11,7 @@ class SchemaSentencesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    "colour": 1                    | /colour         | colour | It can be: format, id, name, summary, module_mm, helix_deg, pressure_angle_deg, shafts, input, output, take_off, differential, differentials, clutch, selector, printed, road, names.
+                    "colour": 1                    | /colour         | colour | It can be: format, id, name, summary, module_mm, helix_deg, pressure_angle_deg, shafts, units, joins, input, output, take_off, differential, differentials, clutch, selector, printed, road, names.
                     "summery": ""                  | /summery        | summery | Perhaps 'summary' is meant.
                     "module_mm": 0                 | /module_mm      | 0      | Normal module, in mm, of every gear that states none. Default: not known, and centre distances cannot be checked.
                     "selector": {"interlock":"pin"} | /selector/interlock | pin | Perhaps 'pins' is meant.
