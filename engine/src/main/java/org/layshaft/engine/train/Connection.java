@@ -159,6 +159,19 @@ public sealed interface Connection {
         }
     }
 
+    /** Two shafts, or pieces of them, that a propeller shaft or two flanges join. */
+    record Jointed(String joint, String from, String to) implements Connection {
+        @Override
+        public String id() {
+            return "joint " + joint;
+        }
+
+        @Override
+        public Equation equation() {
+            return Equation.sameSpeed(from, to);
+        }
+    }
+
     /** A bevel differential: ω_left + ω_right = 2 ω_case, the side gears turning with their half-shafts. */
     record Split(String differential, String left, String right) implements Connection {
         @Override

@@ -11,6 +11,7 @@ import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Seat;
@@ -61,6 +62,7 @@ public final class TrainBuilder {
                 .map(this::seized)
                 .forEach(connections::add);
         layout.all(DogRing.class).map(this::dogRing).forEach(connections::add);
+        layout.all(Joint.class).map(this::jointed).forEach(connections::add);
         layout.all(Differential.class).forEach(differential -> connections.addAll(differential(differential)));
         rolling().forEach(connections::add);
         return connections;
@@ -110,6 +112,10 @@ public final class TrainBuilder {
     private Optional<Shaft> carried(String gear) {
         return layout.find(Shaft.class, layout.gear(gear).carrier())
                 .filter(shaft -> shaft.carriedBy().isPresent());
+    }
+
+    private Connection jointed(Joint joint) {
+        return new Connection.Jointed(joint.id(), bodies.behind(joint.from()), bodies.before(joint.to()));
     }
 
     private Connection dogRing(DogRing dogs) {

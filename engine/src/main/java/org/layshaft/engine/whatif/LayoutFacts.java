@@ -105,6 +105,9 @@ final class LayoutFacts {
         if (connection instanceof Connection.Seated seated) {
             return Stream.of(new Ties.FixedOn(connection.id(), seated.body(), seated.carrier()));
         }
+        if (connection instanceof Connection.Jointed jointed) {
+            return Stream.of(new Ties.FixedOn(connection.id(), jointed.to(), jointed.from()));
+        }
         if (connection instanceof Connection.Seized seized) {
             return Stream.of(
                     new Ties.SeizedOn(connection.id(), seized.gear(), seized.shaft(), faults.presentAt(seized.gear())));
