@@ -21,13 +21,13 @@ public final class PlainNames {
     public static TypedLayout added(TypedLayout whole, List<TypedUnit> units) {
         List<BuiltPart> parts = LayoutBuilder.build(whole).parts();
         Map<String, Long> taken = parts.stream()
-                .flatMap(built -> Stream.concat(names(built.part()), plain(built.part(), units).stream()))
+                .flatMap(built -> Stream.concat(names(built.part()), plain(built, units).stream()))
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         Map<Reference, Naming> names = new LinkedHashMap<>(whole.names());
         Map<String, Reference> known = names.keySet().stream()
                 .collect(Collectors.toMap(Reference::id, Function.identity(), (first, second) -> first));
         for (BuiltPart built : parts) {
-            plain(built.part(), units)
+            plain(built, units)
                     .filter(name -> taken.get(name) == 1)
                     .ifPresent(name -> names.merge(
                             known.getOrDefault(
@@ -43,10 +43,11 @@ public final class PlainNames {
         return Stream.concat(Stream.of(part.name()), part.also().stream()).distinct();
     }
 
-    /** The name without that of the unit. */
-    private static Optional<String> plain(Part part, List<TypedUnit> units) {
+    /** The name of a part of a unit without that of the unit. */
+    private static Optional<String> plain(BuiltPart built, List<TypedUnit> units) {
+        Part part = built.part();
         return units.stream()
-                .filter(unit -> part.id().startsWith(unit.name() + "-"))
+                .filter(unit -> unit.layout().pointer().equals(built.pointer()))
                 .map(unit -> DefaultNames.words(unit.name()) + " ")
                 .filter(words -> part.name().startsWith(words))
                 .map(words -> part.name().substring(words.length()))

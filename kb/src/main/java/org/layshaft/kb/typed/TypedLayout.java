@@ -141,7 +141,7 @@ public record TypedLayout(
         return shafts.stream().filter(shaft -> shaft.id().equals(id)).findFirst();
     }
 
-    /** How many items, meshes, rails and names were typed. */
+    /** How many items, meshes, rails, joins and names were typed. */
     public int size() {
         int along = shafts.stream().mapToInt(shaft -> 1 + shaft.along().size()).sum();
         int moves = rails().stream().mapToInt(rail -> 1 + rail.moves().size()).sum();
@@ -149,6 +149,7 @@ public record TypedLayout(
                 + meshes().size()
                 + moves
                 + selectors().stream().mapToInt(each -> each.gate().size()).sum()
+                + joins.size()
                 + names.size();
     }
 
