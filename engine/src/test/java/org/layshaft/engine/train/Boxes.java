@@ -18,6 +18,11 @@ public final class Boxes {
         return List.of(the("curlew"), the("plover"), the("avocet"));
     }
 
+    /** Whatever Saltmarsh has: boxes, transfer boxes, axles. */
+    public static List<Layout> every() {
+        return List.copyOf(READING.knowledge().layouts().values());
+    }
+
     public static Layout the(String id) {
         return READING.knowledge()
                 .layout(id)
