@@ -52,7 +52,8 @@ public sealed interface Balance {
          * across each other: there the case takes the torque of each gear about an axis of its own.
          */
         public Optional<Fraction> onCase(Connection connection) {
-            if (connection instanceof Connection.Meshing meshing && meshing.mesh().kind().isBevel()) {
+            if (connection instanceof Connection.Meshing meshing
+                    && meshing.mesh().kind().isBevel()) {
                 return meshing.carrier().map(carrier -> Fraction.ZERO);
             }
             return Optional.of(on(connection).values().stream()

@@ -75,10 +75,10 @@ public final class Train {
     Train inBend(Map<String, Fraction> turns) {
         turns.keySet().forEach(this::number);
         List<Row> bent = new ArrayList<>(rows);
-        bent.replaceAll(row -> row.connection() instanceof Connection.Rolling rolling
-                        && turns.containsKey(rolling.output())
-                ? Row.of(new Connection.Rolling(rolling.output(), turns.get(rolling.output())), numbers)
-                : row);
+        bent.replaceAll(row ->
+                row.connection() instanceof Connection.Rolling rolling && turns.containsKey(rolling.output())
+                        ? Row.of(new Connection.Rolling(rolling.output(), turns.get(rolling.output())), numbers)
+                        : row);
         return tiedBy(List.copyOf(bent));
     }
 

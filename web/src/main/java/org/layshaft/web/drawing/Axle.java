@@ -61,8 +61,7 @@ record Axle(String differential, String crown, String pinion, MeshKind kind, boo
     }
 
     double pinionRadius(Layout layout) {
-        double wanted =
-                CROWN * layout.gear(pinion).teeth() / layout.gear(crown).teeth();
+        double wanted = CROWN * layout.gear(pinion).teeth() / layout.gear(crown).teeth();
         return Math.max(LEAST_PINION, Math.min(GREATEST_PINION, wanted));
     }
 

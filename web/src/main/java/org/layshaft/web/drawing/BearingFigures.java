@@ -55,23 +55,33 @@ final class BearingFigures {
 
     private static void needles(Svg svg, Box box, double shaft) {
         double middle = shaft + Sizes.NEEDLE_GAP / 2;
-            svg.path(
-                    GearFigures.halves(box, shaft),
-                    "class",
-                    "target",
-                    "fill",
-                    "none",
-                    "stroke",
-                    "none",
-                    "pointer-events",
-                    "all");
-            int count = (int) (box.width() / NEEDLE_PITCH);
-            for (int side : new int[] {-1, 1}) {
-                for (int at = 0; at < count; at++) {
-                    double x = box.x() + (at - (count - 1) / 2.0) * NEEDLE_PITCH;
-                    svg.leaf(
-                            "circle", "class", "body", "cx", x, "cy", box.y() + side * middle, "r", 2.1, "stroke-width", 1.0);
-                }
+        svg.path(
+                GearFigures.halves(box, shaft),
+                "class",
+                "target",
+                "fill",
+                "none",
+                "stroke",
+                "none",
+                "pointer-events",
+                "all");
+        int count = (int) (box.width() / NEEDLE_PITCH);
+        for (int side : new int[] {-1, 1}) {
+            for (int at = 0; at < count; at++) {
+                double x = box.x() + (at - (count - 1) / 2.0) * NEEDLE_PITCH;
+                svg.leaf(
+                        "circle",
+                        "class",
+                        "body",
+                        "cx",
+                        x,
+                        "cy",
+                        box.y() + side * middle,
+                        "r",
+                        2.1,
+                        "stroke-width",
+                        1.0);
             }
+        }
     }
 }

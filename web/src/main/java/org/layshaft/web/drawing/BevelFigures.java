@@ -65,8 +65,8 @@ record BevelFigures(Plan plan, Axle axle) {
     static List<Point> contact(Plan plan, Axle axle, boolean fromCrown) {
         double face = plan.gearY(axle.crown())
                 + axle.crownWay() * (plan.radius(axle.pinion()) * (1 + CONE) / 2 + Axle.CROWN_THICK / 2);
-        List<Point> way = new ArrayList<>(List.of(
-                new Point(plan.x(axle.pinion()), face), new Point(plan.x(axle.differential()), face)));
+        List<Point> way = new ArrayList<>(
+                List.of(new Point(plan.x(axle.pinion()), face), new Point(plan.x(axle.differential()), face)));
         if (fromCrown) {
             Collections.reverse(way);
         }

@@ -31,8 +31,7 @@ record CaseFigures(Plan plan) {
         Optional<Gear> gear = plan.layout().find(Gear.class, id);
         double foot = gear.map(plan::outer).orElse(plan.hubRadius() + 2);
         double top = gear.isPresent() ? foot + BRACKET : plan.sleeveRadius() + BEYOND_SLEEVE;
-        return List.of(
-                new Box(x - half, y - top, x + half, y - foot), new Box(x - half, y + foot, x + half, y + top));
+        return List.of(new Box(x - half, y - top, x + half, y - foot), new Box(x - half, y + foot, x + half, y + top));
     }
 
     private static Pen hatch(List<Box> brackets, double axis) {

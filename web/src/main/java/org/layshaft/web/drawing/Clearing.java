@@ -105,7 +105,8 @@ final class Clearing {
     }
 
     private List<String> items(String line) {
-        List<String> noses = Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
+        List<String> noses =
+                Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
         Stream<String> along = lines.shafts(line).stream().map(Shaft::along).flatMap(List::stream);
         Stream<String> differentials = lines.differentials(line).stream().map(Differential::id);
         List<String> items = new ArrayList<>(Stream.concat(along, differentials).toList());

@@ -46,7 +46,9 @@ public final class Drawing {
         PowerPath path = view.motion().map(motion -> PowerPath.of(plan, motion)).orElse(new PowerPath(List.of()));
         InWords words = new InWords(layout, view);
         Svg picture = new Svg();
-        Room room = new Room(figures.all().stream().flatMap(figure -> figure.covers().stream()).toList());
+        Room room = new Room(figures.all().stream()
+                .flatMap(figure -> figure.covers().stream())
+                .toList());
         new SelectorFigures(plan, around).stems().forEach(room::take);
         paint(picture, room, words, path);
         Box canvas = room.extent().grown(MARGIN);
@@ -75,7 +77,9 @@ public final class Drawing {
                 "xmlns",
                 alone ? "http://www.w3.org/2000/svg" : null,
                 "class",
-                canvas.width() > VERY_WIDE ? "drawing wide very-wide" : canvas.width() > WIDE ? "drawing wide" : "drawing",
+                canvas.width() > VERY_WIDE
+                        ? "drawing wide very-wide"
+                        : canvas.width() > WIDE ? "drawing wide" : "drawing",
                 "viewBox",
                 viewBox,
                 "width",

@@ -55,8 +55,7 @@ final class EndFigures {
                 turned.polygon(bevels, way * SIDE_GEAR, -12, way * 14, -24, way * 14, 24, way * SIDE_GEAR, 12);
                 turned.polygon(bevels, -12, way * 36, -22, way * 26, 22, way * 26, 12, way * 36);
             }
-            svg.path(
-                    turned.line(new Pen(), 0, -36, 0, 36), "class", "cross-pin", "fill", "none", "stroke-width", 4.0);
+            svg.path(turned.line(new Pen(), 0, -36, 0, 36), "class", "cross-pin", "fill", "none", "stroke-width", 4.0);
             svg.path(bevels, "class", "bevels", "fill", Ink.PAPER, "stroke-width", 1.3);
             if (differential.limitedSlip().isPresent()) {
                 svg.path(plates(turned), "class", "hatch", "fill", "none", "stroke-width", 1.6);

@@ -21,7 +21,9 @@ record Ends(Layout layout, Sizes sizes, Spacing spacing) {
                 .forEach(clutch -> behind(clutch.id(), items(clutch.drives()), 0));
         layout.all(Differential.class).forEach(this::keep);
         lines.axlesAcross().forEach(axle -> keep(axle, lines));
-        couplings().filter(to -> layout.find(Gear.class, to.getValue()).isEmpty()).forEach(this::close);
+        couplings()
+                .filter(to -> layout.find(Gear.class, to.getValue()).isEmpty())
+                .forEach(this::close);
     }
 
     /** Sleeves come as near to what they couple as they have to, to reach it, where nothing is against it. */
@@ -31,9 +33,10 @@ record Ends(Layout layout, Sizes sizes, Spacing spacing) {
 
     /** What is coupled, by the sleeve or sliding gear that couples it. */
     private Stream<Map.Entry<String, String>> couplings() {
-        return layout.members().stream().flatMap(member -> member.sides().values().stream()
-                .filter(Engagement.Couples.class::isInstance)
-                .map(engagement -> Map.entry(member.part(), ((Engagement.Couples) engagement).to())));
+        return layout.members().stream()
+                .flatMap(member -> member.sides().values().stream()
+                        .filter(Engagement.Couples.class::isInstance)
+                        .map(engagement -> Map.entry(member.part(), ((Engagement.Couples) engagement).to())));
     }
 
     /** The case behind what its shaft has, the first side in front of it, the second behind. */
@@ -99,7 +102,10 @@ record Ends(Layout layout, Sizes sizes, Spacing spacing) {
     }
 
     private List<String> items(String shaft) {
-        List<String> noses = Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
-        return layout.shaft(shaft).along().stream().filter(id -> !noses.contains(id)).toList();
+        List<String> noses =
+                Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
+        return layout.shaft(shaft).along().stream()
+                .filter(id -> !noses.contains(id))
+                .toList();
     }
 }

@@ -11,8 +11,7 @@ final class EpicyclicRanks {
 
     EpicyclicRanks(Layout layout) {
         Planets planets = new Planets(layout);
-        planets.spindles()
-                .forEach(spindle -> rankOf.merge(spindle.carriedBy().orElseThrow(), 1, Math::max));
+        planets.spindles().forEach(spindle -> rankOf.merge(spindle.carriedBy().orElseThrow(), 1, Math::max));
         layout.all(Gear.class)
                 .filter(planets::isRing)
                 .filter(planets::isInSet)

@@ -34,12 +34,17 @@ final class GearFigures {
         Box box = plan.gearBox(gear.id());
         double inner = inner(gear);
         List<Box> boxes = plan.twin(gear.id()).map(twin -> List.of(box, twin)).orElse(List.of(box));
-        return new Figure(gear, box, ink(gear), boxes, svg -> boxes.forEach(each -> {
-            svg.path(inner == 0 ? solid(each) : halves(each, inner), "class", "body");
-            hatch(svg, gear, each);
-            pitchLines(svg, each);
-            teeth(svg, gear, each, inner);
-        }));
+        return new Figure(
+                gear,
+                box,
+                ink(gear),
+                boxes,
+                svg -> boxes.forEach(each -> {
+                    svg.path(inner == 0 ? solid(each) : halves(each, inner), "class", "body");
+                    hatch(svg, gear, each);
+                    pitchLines(svg, each);
+                    teeth(svg, gear, each, inner);
+                }));
     }
 
     static Ink ink(Gear gear) {

@@ -8,8 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
-import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
@@ -62,7 +62,8 @@ record InWords(Layout layout, View view) {
                 motion.ratio()
                         .map(ratio -> "Drives %s, %s turns of the input for one of the output."
                                 .formatted(
-                                        (ratio.signum() < 0 ? "against the %s's sense" : "in the %s's sense").formatted(driver(layout)),
+                                        (ratio.signum() < 0 ? "against the %s's sense" : "in the %s's sense")
+                                                .formatted(driver(layout)),
                                         Svg.number(ratio.absolute().toDouble())))
                         .orElse("Drives.");
             case NEUTRAL -> "No drive: input and output can turn without each other.";
@@ -88,8 +89,7 @@ record InWords(Layout layout, View view) {
         }
         if (part instanceof Clutch clutch) {
             clutch.drivenBy()
-                    .ifPresent(driver ->
-                            says.add("between the " + name(driver) + " and the " + name(clutch.drives())));
+                    .ifPresent(driver -> says.add("between the " + name(driver) + " and the " + name(clutch.drives())));
         }
         if (part instanceof DogRing dogs && layout.shaft(dogs.shaft()).held()) {
             says.add("stands in the case");
@@ -137,7 +137,8 @@ record InWords(Layout layout, View view) {
 
     private static String turns(Layout layout, Fraction speed) {
         String driver = driver(layout);
-        String sense = speed.signum() > 0 ? "as the " + driver + " does (+)" : "the other way than the " + driver + " (−)";
+        String sense =
+                speed.signum() > 0 ? "as the " + driver + " does (+)" : "the other way than the " + driver + " (−)";
         return "turns %s times for one turn of the input, %s"
                 .formatted(Svg.number(speed.absolute().toDouble()), sense);
     }

@@ -38,10 +38,11 @@ record InnerClutch(Plan plan) {
             driven.box(span(x + HALF - WEB, x + HALF, y + way * inner, y + way * (HUB_TOP - 5)));
         }
         Box upper = new Box(box.left(), box.top(), box.right(), y - inner);
-        return new Figure(clutch, box, Ink.CLUTCH, java.util.List.of(upper, upper.moved(0, y + inner - upper.top())), svg -> {
-            svg.path(driven, "class", "body");
-            svg.path(driving, "class", "body driving");
-        });
+        return new Figure(
+                clutch, box, Ink.CLUTCH, java.util.List.of(upper, upper.moved(0, y + inner - upper.top())), svg -> {
+                    svg.path(driven, "class", "body");
+                    svg.path(driving, "class", "body driving");
+                });
     }
 
     private static Box span(double left, double right, double one, double other) {

@@ -29,12 +29,10 @@ final class Joints {
 
     Joints(Plan plan, boolean freeGearsSeized) {
         Layout layout = plan.layout();
-        layout.all(Clutch.class)
-                .filter(clutch -> isClosed(plan, clutch))
-                .forEach(clutch -> {
-                    join(clutch.id(), clutch.drives());
-                    clutch.drivenBy().ifPresent(driver -> join(driver, clutch.id()));
-                });
+        layout.all(Clutch.class).filter(clutch -> isClosed(plan, clutch)).forEach(clutch -> {
+            join(clutch.id(), clutch.drives());
+            clutch.drivenBy().ifPresent(driver -> join(driver, clutch.id()));
+        });
         layout.all(DogRing.class).forEach(dogs -> join(dogs.id(), dogs.shaft()));
         plan.planets().spindles().forEach(spindle -> {
             join(spindle.id(), spindle.carriedBy().orElseThrow());
@@ -46,9 +44,9 @@ final class Joints {
         layout.all(Sleeve.class).forEach(sleeve -> join(sleeve.id(), sleeve.hub()));
         layout.all(Hub.class).forEach(hub -> join(hub.id(), hub.shaft()));
         layout.all(ClutchingTeeth.class).forEach(teeth -> join(teeth.id(), teeth.gear()));
-        layout.all(Differential.class).forEach(differential -> Stream.concat(
-                        differential.shaft().stream(), differential.sides().stream())
-                .forEach(tied -> join(differential.id(), tied)));
+        layout.all(Differential.class)
+                .forEach(differential -> Stream.concat(differential.shaft().stream(), differential.sides().stream())
+                        .forEach(tied -> join(differential.id(), tied)));
         plan.made().forEach(mesh -> join(mesh.first(), mesh.second()));
         layout.members()
                 .forEach(member -> plan.stance()

@@ -53,13 +53,14 @@ final class Labels {
         layout.all(Fork.class)
                 .filter(fork -> base(fork).length() <= 4 && !isNamedByItsRail(fork))
                 .forEach(fork -> near(svg, marked(fork), plainly(base(fork)), -1));
-        layout.all(Interlock.class).filter(part -> part.rails().size() > 1).forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
+        layout.all(Interlock.class)
+                .filter(part -> part.rails().size() > 1)
+                .forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
         EndFigures ends = new EndFigures(plan, around);
         layout.all(HalfShaft.class).forEach(half -> near(svg, room.take(ends.wheel(half)), plainly(half.wheel()), 1));
         layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(part.name()), 1));
         layout.all(Gear.class)
-                .forEach(gear -> near(
-                        svg, wholeSet(gear), marked(gear), numbered(gear), gears.freeSide(gear)));
+                .forEach(gear -> near(svg, wholeSet(gear), marked(gear), numbered(gear), gears.freeSide(gear)));
         layout.all(Shaft.class).filter(shaft -> shaft.carriedBy().isEmpty()).forEach(shaft -> atEnd(svg, shaft));
         layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
         layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));

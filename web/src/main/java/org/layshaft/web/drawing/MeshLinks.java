@@ -109,8 +109,9 @@ final class MeshLinks {
     }
 
     void write(Svg svg, Room room) {
-        plan.made().stream().filter(mesh -> mesh.kind() == MeshKind.CHAIN).forEach(mesh -> new Chain(plan, mesh)
-                .write(svg, room));
+        plan.made().stream()
+                .filter(mesh -> mesh.kind() == MeshKind.CHAIN)
+                .forEach(mesh -> new Chain(plan, mesh).write(svg, room));
         for (Mesh mesh : apart()) {
             List<Point> points = curve(mesh.first(), mesh.second());
             Pen pen = Pen.at(points.get(0).x(), points.get(0).y());
@@ -140,8 +141,21 @@ final class MeshLinks {
     /** Two axes at right angles, for a bevel pair that is drawn on two lines. */
     private static void crossing(Svg svg, Point at) {
         svg.leaf(
-                "circle", "class", "crossing", "cx", at.x(), "cy", at.y(), "r", CROSSING, "fill", Ink.PAPER, "stroke",
-                Ink.LINE, "stroke-width", 1.4);
+                "circle",
+                "class",
+                "crossing",
+                "cx",
+                at.x(),
+                "cy",
+                at.y(),
+                "r",
+                CROSSING,
+                "fill",
+                Ink.PAPER,
+                "stroke",
+                Ink.LINE,
+                "stroke-width",
+                1.4);
         svg.path(
                 Pen.at(at.x() - CROSSING + 2, at.y())
                         .across(at.x() + CROSSING - 2)

@@ -102,8 +102,7 @@ final class Outlines {
         double smallest = layout.members().stream()
                 .flatMap(member -> member.sides().values().stream())
                 .filter(Engagement.Couples.class::isInstance)
-                .flatMap(engagement ->
-                        layout.find(Gear.class, ((Engagement.Couples) engagement).to()).stream())
+                .flatMap(engagement -> layout.find(Gear.class, ((Engagement.Couples) engagement).to()).stream())
                 .mapToDouble(gear -> radius(gear.id()))
                 .min()
                 .orElse(GREATEST_SLEEVE);
@@ -134,8 +133,7 @@ final class Outlines {
                             ? new Box(x - FAR, -Sizes.SHAFT_RADIUS, x, Sizes.SHAFT_RADIUS)
                             : new Box(x, -Sizes.SHAFT_RADIUS, x + FAR, Sizes.SHAFT_RADIUS));
         });
-        lines.allBeside(line)
-                .forEach(beside -> within(beside).forEach(box -> boxes.add(box.moved(0, offset(beside)))));
+        lines.allBeside(line).forEach(beside -> within(beside).forEach(box -> boxes.add(box.moved(0, offset(beside)))));
         return boxes;
     }
 
@@ -150,7 +148,9 @@ final class Outlines {
                     Box.about(x, 0, EndFigures.WHEEL_RADIUS, Axle.TO_WHEEL + EndFigures.WHEEL_HALF_WIDTH));
         }
         List<Box> boxes = new ArrayList<>();
-        lines.gears(line).stream().filter(gear -> !isAtAxle(gear.id())).forEach(gear -> places(gear).forEach(place -> boxes.addAll(gear(gear, place))));
+        lines.gears(line).stream()
+                .filter(gear -> !isAtAxle(gear.id()))
+                .forEach(gear -> places(gear).forEach(place -> boxes.addAll(gear(gear, place))));
         layout.all(Sleeve.class)
                 .filter(sleeve -> lines.ofCarrier(sleeve.shaft()).equals(line))
                 .forEach(sleeve ->
@@ -160,8 +160,9 @@ final class Outlines {
                 .filter(clutch -> lines.ofCarrier(clutch.drives()).equals(line))
                 .forEach(clutch ->
                         boxes.add(Box.about(columns.of(clutch.id()), 0, sizes.half(clutch.id()), InnerClutch.RADIUS)));
-        lines.differentials(line).stream().map(Differential::id).forEach(id -> boxes.add(
-                Box.about(columns.of(id), 0, sizes.half(id), DIFFERENTIAL_RADIUS)));
+        lines.differentials(line).stream()
+                .map(Differential::id)
+                .forEach(id -> boxes.add(Box.about(columns.of(id), 0, sizes.half(id), DIFFERENTIAL_RADIUS)));
         if (!lines.held(line)) {
             lines.shafts(line).stream()
                     .filter(shaft -> !shaft.along().isEmpty())

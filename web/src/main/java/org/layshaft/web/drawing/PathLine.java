@@ -74,8 +74,7 @@ final class PathLine {
                 ends.add(first);
             }
             Optional<Double> from = at == 0 ? Optional.of(first.x()) : standing(shaft, way.get(at - 1));
-            Optional<Double> to =
-                    at == way.size() - 1 ? Optional.of(last.x()) : standing(shaft, way.get(at + 1));
+            Optional<Double> to = at == way.size() - 1 ? Optional.of(last.x()) : standing(shaft, way.get(at + 1));
             if (from.isPresent() && to.isPresent()) {
                 ends.addAll(roundBells(shaft, from.get(), to.get()));
             }
@@ -128,17 +127,17 @@ final class PathLine {
         List<Point> points = new ArrayList<>();
         new ShaftShape(plan, shaft)
                 .bells().stream()
-                .filter(bell -> bell.left() + bell.right() > 2 * Math.min(from, to)
-                        && bell.left() + bell.right() < 2 * Math.max(from, to))
-                .forEach(bell -> {
-                    double wall = y - bell.radius() - Bell.WALL / 2;
-                    double left = bell.left() + Bell.WALL / 2;
-                    double right = bell.right() - Bell.WALL / 2;
-                    down(bell.fromRadius()).ifPresent(foot -> points.add(new Point(left, y)));
-                    points.add(new Point(left, wall));
-                    points.add(new Point(right, wall));
-                    down(bell.toRadius()).ifPresent(foot -> points.add(new Point(right, y)));
-                });
+                        .filter(bell -> bell.left() + bell.right() > 2 * Math.min(from, to)
+                                && bell.left() + bell.right() < 2 * Math.max(from, to))
+                        .forEach(bell -> {
+                            double wall = y - bell.radius() - Bell.WALL / 2;
+                            double left = bell.left() + Bell.WALL / 2;
+                            double right = bell.right() - Bell.WALL / 2;
+                            down(bell.fromRadius()).ifPresent(foot -> points.add(new Point(left, y)));
+                            points.add(new Point(left, wall));
+                            points.add(new Point(right, wall));
+                            down(bell.toRadius()).ifPresent(foot -> points.add(new Point(right, y)));
+                        });
         if (from > to) {
             Collections.reverse(points);
         }
@@ -209,8 +208,8 @@ final class PathLine {
             double y = plan.gearY(gear.id());
             double foot = new ShaftShape(plan, plan.layout().shaft(gear.carrier())).reach(web);
             double rim = y - (plan.radius(gear.id()) + plan.outer(gear)) / 2;
-            List<Point> down = new ArrayList<>(List.of(
-                    new Point(plan.x(gear.id()), rim), new Point(web.x(), rim), new Point(web.x(), y - foot)));
+            List<Point> down = new ArrayList<>(
+                    List.of(new Point(plan.x(gear.id()), rim), new Point(web.x(), rim), new Point(web.x(), y - foot)));
             if (goesOut) {
                 Collections.reverse(down);
             }

@@ -59,8 +59,7 @@ final class Plan {
         OptionalDouble between = layout.everyMesh()
                 .filter(mesh -> Stream.of(mesh.first(), mesh.second())
                         .map(gear -> lines.of(layout.gear(gear)))
-                        .noneMatch(line ->
-                                lines.held(line) || lines.isAxle(line)))
+                        .noneMatch(line -> lines.held(line) || lines.isAxle(line)))
                 .filter(mesh -> mesh.kind() == MeshKind.EXTERNAL)
                 .mapToDouble(radii::centreDistanceMm)
                 .max();
@@ -71,7 +70,10 @@ final class Plan {
                 .orElse(0);
         return between.isPresent() || rings > 0
                 ? Math.max(between.orElse(0), rings)
-                : layout.all(Gear.class).mapToDouble(gear -> 2 * radii.ofMm(gear.id())).max().orElse(USUAL_DISTANCE);
+                : layout.all(Gear.class)
+                        .mapToDouble(gear -> 2 * radii.ofMm(gear.id()))
+                        .max()
+                        .orElse(USUAL_DISTANCE);
     }
 
     Layout layout() {
@@ -157,7 +159,8 @@ final class Plan {
 
     /** The planet on the other side of its axis, where it is drawn twice. */
     Optional<Box> twin(String gear) {
-        return twinDistance(layout.gear(gear).carrier()).map(down -> gearBox(gear).moved(0, down));
+        return twinDistance(layout.gear(gear).carrier())
+                .map(down -> gearBox(gear).moved(0, down));
     }
 
     /** From what is on a spindle of planets down to where it is drawn again on the other side of the axis. */
@@ -217,9 +220,12 @@ final class Plan {
         String gear = inside ? mesh.second() : mesh.first();
         double way = Math.signum(gearY(mesh.other(gear)) - gearY(gear));
         double toward = mesh.kind() == MeshKind.INTERNAL ? -way : way;
-        double x = (Math.max(gearBox(mesh.first()).left(), gearBox(mesh.second()).left())
-                        + Math.min(gearBox(mesh.first()).right(), gearBox(mesh.second()).right()))
-                / 2;
+        double x =
+                (Math.max(gearBox(mesh.first()).left(), gearBox(mesh.second()).left())
+                                + Math.min(
+                                        gearBox(mesh.first()).right(),
+                                        gearBox(mesh.second()).right()))
+                        / 2;
         return new Point(x, gearY(gear) + toward * radius(gear));
     }
 

@@ -50,9 +50,7 @@ record Planets(Layout layout) {
 
     /** The gears that this one meshes with, by id. */
     Stream<String> mates(Gear gear) {
-        return layout.everyMesh()
-                .filter(mesh -> mesh.joins(gear.id()))
-                .map(mesh -> mesh.other(gear.id()));
+        return layout.everyMesh().filter(mesh -> mesh.joins(gear.id())).map(mesh -> mesh.other(gear.id()));
     }
 
     /** The meshes of these planets with gears that nothing carries round. */

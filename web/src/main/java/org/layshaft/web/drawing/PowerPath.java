@@ -33,10 +33,9 @@ record PowerPath(List<List<String>> ways) {
                 .filter(part -> Bodies.carries(motion, part))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         // Hubs and teeth lead from one carrying part to the next even where they are not named among them.
-        Predicate<String> wanted = id ->
-                carrying.contains(id)
-                        || HELPERS.contains(layout.parts().get(id).getClass())
-                        || layout.find(Shaft.class, id).flatMap(Shaft::carriedBy).isPresent();
+        Predicate<String> wanted = id -> carrying.contains(id)
+                || HELPERS.contains(layout.parts().get(id).getClass())
+                || layout.find(Shaft.class, id).flatMap(Shaft::carriedBy).isPresent();
         String start = layout.all(Clutch.class)
                 .filter(clutch -> clutch.drivenBy().isEmpty())
                 .filter(clutch -> clutch.drives().equals(layout.input()))

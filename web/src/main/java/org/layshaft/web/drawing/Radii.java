@@ -55,10 +55,8 @@ final class Radii {
     /** Makes all that these planets mesh with touch them, the mean of the distances told being theirs. */
     private void fit(Shaft spindle) {
         List<Mesh> meshes = planets.meshesOf(spindle);
-        double distance = meshes.stream()
-                .mapToDouble(this::centreDistanceMm)
-                .average()
-                .orElse(usualModuleMm * 20);
+        double distance =
+                meshes.stream().mapToDouble(this::centreDistanceMm).average().orElse(usualModuleMm * 20);
         spindleMm.put(spindle.id(), distance);
         meshes.stream().filter(mesh -> mesh.kind() == MeshKind.EXTERNAL).forEach(mesh -> split(mesh, distance));
         meshes.stream().filter(mesh -> mesh.kind() == MeshKind.INTERNAL).forEach(mesh -> {

@@ -106,8 +106,7 @@ final class ShaftFigures {
         double y = plan.carrierY(shaft.id());
         Stream<Box> tied = Stream.of(plan.nesting().stands(shaft.id()))
                 .filter(stands -> !stands.all().isEmpty())
-                .map(stands -> new Box(
-                        stands.left(), y - Sizes.SHAFT_RADIUS, stands.right(), y + Sizes.SHAFT_RADIUS));
+                .map(stands -> new Box(stands.left(), y - Sizes.SHAFT_RADIUS, stands.right(), y + Sizes.SHAFT_RADIUS));
         return Stream.concat(plan.span(shaft).stream(), tied).reduce(Box::with);
     }
 

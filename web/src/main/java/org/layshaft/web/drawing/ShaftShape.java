@@ -55,8 +55,8 @@ final class ShaftShape {
 
     /** Whether it is one solid bar and nothing else. */
     boolean isPlain() {
-        boolean solid = stands.stream()
-                .allMatch(stand -> plan.nesting().bore(shaft.id(), stand.x()) == 0 && isSolid(stand));
+        boolean solid =
+                stands.stream().allMatch(stand -> plan.nesting().bore(shaft.id(), stand.x()) == 0 && isSolid(stand));
         return bells.isEmpty() && solid;
     }
 
@@ -87,7 +87,8 @@ final class ShaftShape {
         joined.forEach(bar -> boxes.addAll(hollowed(bar[0], bar[1])));
         bells.forEach(bell -> boxes.addAll(walls(bell)));
         plan.planets().spindles().stream()
-                .filter(spindle -> spindle.carriedBy().filter(shaft.id()::equals).isPresent())
+                .filter(spindle ->
+                        spindle.carriedBy().filter(shaft.id()::equals).isPresent())
                 .forEach(spindle -> boxes.addAll(arms(spindle)));
         drum().forEach(boxes::add);
         return boxes;
@@ -159,9 +160,7 @@ final class ShaftShape {
     private double foot(Stands.Stand stand, boolean over, double x) {
         boolean hung = plan.layout().find(DogRing.class, stand.id()).isPresent();
         boolean web = isWebOrArm(stand);
-        return over || !hung && !web
-                ? plan.shaftRadius(shaft.id(), x)
-                : hung ? plan.hubRadius() : Double.MAX_VALUE;
+        return over || !hung && !web ? plan.shaftRadius(shaft.id(), x) : hung ? plan.hubRadius() : Double.MAX_VALUE;
     }
 
     /** How far things reach that stand inside this shaft between two places. */
@@ -183,14 +182,15 @@ final class ShaftShape {
                 .filter(member -> member.part().equals(stand.id()))
                 .flatMap(member -> member.sides().values().stream())
                 .anyMatch(side -> side instanceof Engagement.Couples couples
-                        && plan.nesting()
-                                .within(shaft.id())
-                                .contains(Coaxial.carrier(plan.layout(), couples.to())));
+                        && plan.nesting().within(shaft.id()).contains(Coaxial.carrier(plan.layout(), couples.to())));
     }
 
     private boolean isWebOrArm(Stands.Stand stand) {
         return plan.layout().find(Shaft.class, stand.id()).isPresent()
-                || plan.layout().find(Gear.class, stand.id()).filter(plan.planets()::isRing).isPresent();
+                || plan.layout()
+                        .find(Gear.class, stand.id())
+                        .filter(plan.planets()::isRing)
+                        .isPresent();
     }
 
     /** Whether the shaft itself has to be there for it. */
@@ -245,8 +245,7 @@ final class ShaftShape {
         }
         double left = middles[0] - InnerClutch.HALF - DRUM_WEB;
         double right = middles[middles.length - 1] + InnerClutch.HALF;
-        List<Box> boxes =
-                new ArrayList<>(both(left, right, InnerClutch.RADIUS - Bell.WALL, InnerClutch.RADIUS));
+        List<Box> boxes = new ArrayList<>(both(left, right, InnerClutch.RADIUS - Bell.WALL, InnerClutch.RADIUS));
         boxes.addAll(both(left, left + DRUM_WEB, 0, InnerClutch.RADIUS - Bell.WALL));
         return boxes;
     }

@@ -29,7 +29,8 @@ record Stands(List<Stand> all) {
         List<Stand> stands = new ArrayList<>();
         PlanetSides sides = new PlanetSides(layout, columns, sizes);
         Planets planets = new Planets(layout);
-        List<String> noses = Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
+        List<String> noses =
+                Lines.between(layout).stream().map(bearing -> bearing.id()).toList();
         for (String id : shaft.along()) {
             double x = columns.of(id);
             double half = sizes.half(id);
@@ -41,7 +42,8 @@ record Stands(List<Stand> all) {
             }
         }
         planets.spindles().stream()
-                .filter(spindle -> spindle.carriedBy().filter(shaft.id()::equals).isPresent())
+                .filter(spindle ->
+                        spindle.carriedBy().filter(shaft.id()::equals).isPresent())
                 .forEach(spindle -> stands.add(sides.arm(spindle)));
         layout.all(Differential.class).forEach(differential -> {
             double x = columns.of(differential.id());
@@ -49,7 +51,11 @@ record Stands(List<Stand> all) {
             if (differential.shaft().filter(shaft.id()::equals).isPresent()) {
                 stands.add(new Stand(differential.id(), x - 2, x + 2));
             } else if (differential.sides().contains(shaft.id())) {
-                boolean behind = shaft.along().stream().mapToDouble(columns::of).average().orElse(x + 1) > x;
+                boolean behind = shaft.along().stream()
+                                .mapToDouble(columns::of)
+                                .average()
+                                .orElse(x + 1)
+                        > x;
                 stands.add(
                         behind
                                 ? new Stand(differential.id(), x + EndFigures.SIDE_GEAR, x + half)
@@ -57,7 +63,8 @@ record Stands(List<Stand> all) {
             }
         });
         layout.all(Clutch.class)
-                .filter(clutch -> clutch.drivenBy().isPresent() && clutch.drives().equals(shaft.id()))
+                .filter(clutch ->
+                        clutch.drivenBy().isPresent() && clutch.drives().equals(shaft.id()))
                 .forEach(clutch -> stands.add(InnerClutch.hub(clutch.id(), columns.of(clutch.id()))));
         stands.sort(Comparator.comparingDouble(Stand::x));
         return new Stands(stands);

@@ -24,7 +24,9 @@ record Surroundings(Box gearing, List<Box> axles, List<String> rails) {
         Stream<String> inGate = plan.layout().gate().planes().stream();
         Stream<String> all = plan.layout().all(Rail.class).map(Rail::id);
         return new Surroundings(
-                plan.gearing(), plan.axles(), Stream.concat(inGate, all).distinct().toList());
+                plan.gearing(),
+                plan.axles(),
+                Stream.concat(inGate, all).distinct().toList());
     }
 
     double clutchX() {
@@ -59,7 +61,9 @@ record Surroundings(Box gearing, List<Box> axles, List<String> rails) {
 
     double railY(String rail) {
         int fromFoot = rails.size() - 1 - rails.indexOf(rail);
-        double top = axles.stream().mapToDouble(axle -> axle.top() + ABOVE_GEARS - 40).reduce(gearing.top(), Math::min);
+        double top = axles.stream()
+                .mapToDouble(axle -> axle.top() + ABOVE_GEARS - 40)
+                .reduce(gearing.top(), Math::min);
         return top - ABOVE_GEARS - fromFoot * RAIL_PITCH;
     }
 

@@ -35,6 +35,7 @@ record PartGroupView(String kind, List<LinkView> links) {
             case BLOCKING_RING -> "Blocking rings";
             case CLUTCHING_TEETH -> "Clutching teeth";
             case DOG_RING -> "Dog rings";
+            case DOG_RING -> "Dog rings";
             case FORK -> "Forks";
             case RAIL -> "Rails";
             case DETENT -> "Detents";
