@@ -15,6 +15,9 @@ import org.layshaft.engine.Reasoners;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.train.Changes;
+import org.layshaft.engine.train.TrainBuilder;
+import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Layout;
@@ -39,6 +42,35 @@ final class Boxes {
 
     static Stream<Layout> demos() {
         return DEMO.stream().map(Boxes::demo);
+    }
+
+    /** Every layout of the packs on the class path: one or more of each family. */
+    static Stream<Layout> families() {
+        return ON_CLASS_PATH.knowledge().layouts().values().stream();
+    }
+
+    /** How it turns by the equations alone, with all sound. */
+    static Motion solved(Layout layout, Stance stance) {
+        return TrainSolver.solve(new TrainBuilder(layout, Changes.NONE).at(stance));
+    }
+
+    static View turning(Layout layout, Stance stance) {
+        return new View(
+                stance,
+                Optional.of(solved(layout, stance)),
+                Set.of(),
+                Set.of(),
+                part -> Optional.of("/?break=" + part),
+                "box-");
+    }
+
+    /** Neutral, and each member by itself to each side where it engages something. */
+    static List<Stance> each(Layout layout) {
+        List<Stance> stances = new ArrayList<>(List.of(Stance.NEUTRAL));
+        layout.members()
+                .forEach(member ->
+                        member.sides().keySet().forEach(side -> stances.add(Stance.NEUTRAL.with(member.part(), side))));
+        return stances;
     }
 
     /** A layout from the text of a layout file, which must be sound. */

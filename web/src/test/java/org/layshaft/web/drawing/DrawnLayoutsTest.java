@@ -29,15 +29,6 @@ class DrawnLayoutsTest {
         layouts = DrawnLayouts.read(SEEDS, folder).values();
     }
 
-    /** Neutral, and each sleeve or sliding gear by itself to each side where it engages something. */
-    private static List<Stance> stances(Layout layout) {
-        List<Stance> stances = new ArrayList<>(List.of(Stance.NEUTRAL));
-        layout.members()
-                .forEach(member ->
-                        member.sides().keySet().forEach(side -> stances.add(Stance.NEUTRAL.with(member.part(), side))));
-        return stances;
-    }
-
     @Test
     void everyPartIsDrawnOnce() {
         for (Layout layout : layouts) {
@@ -52,7 +43,7 @@ class DrawnLayoutsTest {
     @Test
     void columnsAndOrderAreKeptAndNothingOverlapsOnALine() {
         for (Layout layout : layouts) {
-            for (Stance stance : stances(layout)) {
+            for (Stance stance : Boxes.each(layout)) {
                 Plan plan = new Plan(layout, stance);
                 for (Mesh mesh : layout.meshes()) {
                     assertEquals(plan.x(mesh.first()), plan.x(mesh.second()), 1e-6, layout.id() + " " + mesh.id());
@@ -66,7 +57,7 @@ class DrawnLayoutsTest {
     @Test
     void aWayOfPowerIsDrawnWheneverItDrives() {
         for (Layout layout : layouts) {
-            for (Stance stance : stances(layout)) {
+            for (Stance stance : Boxes.each(layout)) {
                 var motion = Boxes.motion(layout, stance);
                 PowerPath path = PowerPath.of(new Plan(layout, stance), motion);
                 assertTrue(

@@ -3,7 +3,6 @@ package org.layshaft.web.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,27 +18,8 @@ class LabelsTest {
         return Boxes.demos();
     }
 
-    private record Name(String text, Box box) {
-        /** Lines of a text stand one under the other about one x. */
-        static Name of(Element text) {
-            List<String> lines = new ArrayList<>();
-            for (int at = 0; at < text.getElementsByTagName("tspan").getLength(); at++) {
-                lines.add(text.getElementsByTagName("tspan").item(at).getTextContent());
-            }
-            Element first = Picture.first(text, "tspan");
-            double size = Double.parseDouble(text.getAttribute("font-size"));
-            Label label = new Label(lines, size, "name");
-            double baseline = Double.parseDouble(first.getAttribute("y"));
-            return new Name(
-                    String.join(" ", lines), label.box(Double.parseDouble(first.getAttribute("x")), baseline - size));
-        }
-    }
-
     private static List<Name> names(Layout layout, Stance stance) {
-        return Picture.of(Drawing.of(layout, Boxes.moving(layout, stance)).svg())
-                .ofClass("name")
-                .map(Name::of)
-                .toList();
+        return Name.all(Drawing.of(layout, Boxes.moving(layout, stance)));
     }
 
     @ParameterizedTest
