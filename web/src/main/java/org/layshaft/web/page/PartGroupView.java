@@ -35,7 +35,6 @@ record PartGroupView(String kind, List<LinkView> links) {
             case BLOCKING_RING -> "Blocking rings";
             case CLUTCHING_TEETH -> "Clutching teeth";
             case DOG_RING -> "Dog rings";
-            case DOG_RING -> "Dog rings";
             case FORK -> "Forks";
             case RAIL -> "Rails";
             case DETENT -> "Detents";
