@@ -10,15 +10,27 @@ import org.layshaft.engine.stated.Telling;
  * What every gear of a vehicle comes to on the road.
  *
  * @param kmh road speed that engine speeds are told at; empty where none is asked about
+ * @param fastestRpm that the torque of the engine is stated for; empty where its curve is not stated
  * @param topSpeed on the level, in whichever gear is the fastest
  */
 public record RoadTable(
         Telling<RollingCircumference> tyre,
         Optional<Fraction> kmh,
         List<Row> rows,
+        Optional<Fraction> fastestRpm,
         Telling<Optional<TopSpeed>> topSpeed) {
     public RoadTable {
         rows = List.copyOf(rows);
+    }
+
+    /** Gears in which the road speed asks for more than the engine's curve covers. */
+    public List<String> beyondTheCurve() {
+        return rows.stream()
+                .filter(row -> fastestRpm
+                        .flatMap(fastest -> row.rpm().flatMap(Telling::value).filter(rpm -> rpm.compareTo(fastest) > 0))
+                        .isPresent())
+                .map(Row::gear)
+                .toList();
     }
 
     /**
@@ -45,7 +57,12 @@ public record RoadTable(
         List<Row> rows = vehicle.gearing().ratios().keySet().stream()
                 .map(gear -> row(gear, vehicle, kmh))
                 .toList();
-        return new RoadTable(vehicle.tyre(), kmh, rows, vehicle.pull().topSpeed());
+        return new RoadTable(
+                vehicle.tyre(),
+                kmh,
+                rows,
+                vehicle.pull().engine().map(EngineCurve::fastestRpm),
+                vehicle.pull().topSpeed());
     }
 
     private static Row row(String gear, Vehicle vehicle, Optional<Fraction> kmh) {

@@ -2,6 +2,7 @@ package org.layshaft.web.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.road.Gearing.Step;
@@ -46,8 +47,7 @@ final class RoadText {
     private String gears() {
         List<String> headings =
                 new ArrayList<>(List.of("gear", "ratio", "overall", "step", "drop", unit.sign() + " per 1000 rpm"));
-        Optional<String> speed = table.kmh().map(kmh -> Decimals.rounded(unit.fromKmh(kmh), 1) + " " + unit.sign());
-        speed.ifPresent(at -> headings.addAll(List.of("rpm at " + at, "after shift up")));
+        speed().ifPresent(at -> headings.addAll(List.of("rpm at " + at, "after shift up")));
         headings.add("climbs");
         TextTable lines = new TextTable(headings.toArray(String[]::new));
         table.rows().forEach(row -> lines.row(cells(row)));
@@ -70,12 +70,26 @@ final class RoadText {
         return cells;
     }
 
+    private Optional<String> tooFast() {
+        List<String> gears =
+                table.beyondTheCurve().stream().map(Names::gearName).toList();
+        return gears.isEmpty()
+                ? Optional.empty()
+                : Optional.of("%s asks for more than %s rpm, where the engine's torque curve ends, in: %s."
+                        .formatted(speed().orElseThrow(), shown(table.fastestRpm(), 0), String.join(", ", gears)));
+    }
+
+    private Optional<String> speed() {
+        return table.kmh().map(kmh -> Decimals.rounded(unit.fromKmh(kmh), 1) + " " + unit.sign());
+    }
+
     private List<String> strength() {
         Telling<Fraction> speeds = table.rows().isEmpty()
                 ? Telling.told(Fraction.ZERO)
                 : table.rows().get(0).kmhPer1000Rpm();
         List<String> items = new ArrayList<>();
         speeds.whyNot().ifPresent(why -> items.add("Speeds " + why + "."));
+        tooFast().ifPresent(items::add);
         items.add(table.topSpeed()
                 .map(top -> top.map(this::topSpeed).orElse("No gear keeps up a speed that the engine's curve covers."))
                 .value()
@@ -89,7 +103,8 @@ final class RoadText {
                 ? "there all the effort goes into resistance"
                 : "there the engine's torque curve ends";
         double speed = top.kmh() / unit.toKmh(Fraction.ONE).toDouble();
-        return "Top speed %.1f %s in %s: %s.".formatted(speed, unit.sign(), Names.gearName(top.gear()), end);
+        return String.format(
+                Locale.ROOT, "Top speed %.1f %s in %s: %s.", speed, unit.sign(), Names.gearName(top.gear()), end);
     }
 
     private static String speedometer(Telling<Fraction> error) {
@@ -111,7 +126,7 @@ final class RoadText {
     }
 
     private static String percent(double number, int decimals) {
-        return ("%." + decimals + "f%%").formatted(number);
+        return String.format(Locale.ROOT, "%." + decimals + "f%%", number);
     }
 
     private static String shown(Optional<Fraction> number, int decimals) {

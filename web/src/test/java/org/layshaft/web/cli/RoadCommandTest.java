@@ -20,6 +20,8 @@ class RoadCommandTest {
         assertLine("5 +1\\.000 +4\\.100 +- +- +31\\.2 +1923 +- +[0-9.]+%", ran);
         assertLine("4 +1\\.352 +5\\.544 +1\\.352 +26% +23\\.1 +2600 +1923 +[0-9.]+%", ran);
         assertTrue(ran.out().contains("Curlew rolls 2132 mm in one turn of the wheels (195/75 R16"), ran::out);
+        assertTrue(ran.out().contains("60.0 km/h asks for more than 4000 rpm"), ran::out);
+        assertTrue(ran.out().contains("curve ends, in: 1st, 2nd,"), ran::out);
         assertTrue(ran.out().contains("Top speed "), ran::out);
     }
 
