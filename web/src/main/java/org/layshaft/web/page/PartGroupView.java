@@ -44,6 +44,7 @@ record PartGroupView(String kind, List<LinkView> links) {
             case CLUTCH -> "Clutches";
             case DIFFERENTIAL -> "Differentials";
             case HALF_SHAFT -> "Half-shafts";
+            case JOINT -> "Joints between units";
         };
     }
 }
