@@ -33,6 +33,9 @@ record Placed(Layout layout, Stance stance) {
 
     /** With a lever put to the place that is called so. */
     Placed with(String lever, String called) {
+        if (lever(lever).neutralCalled().filter(called::equals).isPresent()) {
+            return this;
+        }
         return with(lever(lever).places().stream()
                 .filter(place -> place.called().filter(called::equals).isPresent())
                 .findFirst()
