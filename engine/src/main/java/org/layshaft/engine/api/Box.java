@@ -1,6 +1,7 @@
 package org.layshaft.engine.api;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Side;
@@ -21,18 +22,13 @@ public record Box(Layout layout, List<DerivedGear> gears, List<Difference> diffe
      * A gear.
      *
      * @param name by falling ratio, {@code 1} upward; {@code R} for reverse, {@code R1} and {@code R2} for two; with what
-     *     the places of other levers are called, {@code 3 low}; those alone where all are called, {@code high two-wheel}
-     * @param rail id of the rail that selects it, or of the clutch; the first of several
-     * @param side to which the rail is pushed
-     * @param member id of the sleeve or sliding gear that engages it
-     * @param pushes everything that the levers push for it, the first as above
+     *     the places of other levers are called, {@code 3 low}; those alone where all are called, {@code high
+     *     two-wheel}; {@code drive} where there is nothing to select
+     * @param pushes everything that the levers push for it, that of the gear lever first; empty where nothing has to be engaged
      * @param ratio input turns for one turn of the output, always positive
      */
     public record DerivedGear(
             String name,
-            String rail,
-            Side side,
-            String member,
             Direction direction,
             List<Push> pushes,
             Fraction ratio,
@@ -42,6 +38,16 @@ public record Box(Layout layout, List<DerivedGear> gears, List<Difference> diffe
         public DerivedGear {
             pushes = List.copyOf(pushes);
             path = List.copyOf(path);
+        }
+
+        /** What the first lever does; empty where nothing has to be engaged. */
+        public Optional<Push> first() {
+            return pushes.stream().findFirst();
+        }
+
+        /** Whether some lever engages this for it. */
+        public boolean takes(String member, Side side) {
+            return pushes.stream().anyMatch(push -> push.member().equals(member) && push.side() == side);
         }
     }
 

@@ -146,33 +146,37 @@ final class Conflicts {
     private static List<Mechanism.Pair> pairs(Box box) {
         List<String> rails = box.layout().gate().planes();
         Set<Set<Box.Push>> told = new HashSet<>();
-        return LayoutFacts.pairs(box.gears().size())
-                .map(pair -> List.of(box.gears().get(pair[0]), box.gears().get(pair[1])))
-                .filter(pair -> !pair.get(0).rail().equals(pair.get(1).rail()))
+        List<Box.DerivedGear> gears =
+                box.gears().stream().filter(gear -> gear.first().isPresent()).toList();
+        return LayoutFacts.pairs(gears.size())
+                .map(pair -> List.of(gears.get(pair[0]), gears.get(pair[1])))
+                .filter(pair -> !rail(pair.get(0)).equals(rail(pair.get(1))))
                 .filter(pair -> beside(pair.get(0)).equals(beside(pair.get(1))))
-                .filter(pair -> areOfOneLever(
-                        box.layout(), pair.get(0).rail(), pair.get(1).rail()))
+                .filter(pair -> areOfOneLever(box.layout(), rail(pair.get(0)), rail(pair.get(1))))
                 .filter(pair -> told.add(Set.of(first(pair.get(0)), first(pair.get(1)))))
-                .map(pair -> rails.indexOf(pair.get(0).rail())
-                                < rails.indexOf(pair.get(1).rail())
+                .map(pair -> rails.indexOf(rail(pair.get(0))) < rails.indexOf(rail(pair.get(1)))
                         ? pair
                         : List.of(pair.get(1), pair.get(0)))
                 .map(pair -> new Mechanism.Pair(
                         pair.get(0).name() + "+" + pair.get(1).name(),
                         pair.get(0).name(),
                         pair.get(1).name(),
-                        pair.get(0).rail(),
-                        pair.get(1).rail()))
+                        rail(pair.get(0)),
+                        rail(pair.get(1))))
                 .toList();
     }
 
+    private static String rail(Box.DerivedGear gear) {
+        return first(gear).rail();
+    }
+
     private static Box.Push first(Box.DerivedGear gear) {
-        return gear.pushes().get(0);
+        return gear.first().orElseThrow();
     }
 
     private static List<Box.Push> beside(Box.DerivedGear gear) {
         return gear.pushes().stream()
-                .filter(push -> !push.rail().equals(gear.rail()))
+                .filter(push -> !push.rail().equals(rail(gear)))
                 .toList();
     }
 

@@ -43,8 +43,7 @@ final class SoundBox implements FaultFacts.Box {
 
     /** What the verdict rules must know of the sound gears. */
     List<Fact> facts() {
-        Stream<Fact> gears = box.gears().stream()
-                .map(gear -> new Verdicts.SoundGear(gear.name(), gear.rail(), gear.member(), gear.side(), speed(gear)));
+        Stream<Fact> gears = box.gears().stream().map(gear -> soundGear(gear));
         Stream<Fact> taken = box.gears().stream()
                 .flatMap(gear -> gear.pushes().stream()
                         .map(push -> new Verdicts.Takes(gear.name(), push.rail(), push.member(), push.side())));
@@ -82,24 +81,28 @@ final class SoundBox implements FaultFacts.Box {
         return gear.motion().ratio().orElseThrow().inverse();
     }
 
+    private static Fact soundGear(Box.DerivedGear gear) {
+        return gear.first()
+                .map(push -> new Verdicts.SoundGear(gear.name(), push.rail(), push.member(), push.side(), speed(gear)))
+                .orElseGet(() -> new Verdicts.SoundGear(gear.name(), "", "", null, speed(gear)));
+    }
+
     private boolean hasNoRing(Box.DerivedGear gear) {
-        return box.layout()
-                .member(gear.member())
-                .at(gear.side())
-                .filter(engagement -> engagement instanceof Engagement.Couples couples
-                        && couples.ring().isPresent())
-                .isEmpty();
+        return gear.first()
+                .filter(push -> box.layout()
+                        .member(push.member())
+                        .at(push.side())
+                        .filter(engagement -> engagement instanceof Engagement.Couples couples
+                                && couples.ring().isPresent())
+                        .isEmpty())
+                .isPresent();
     }
 
     private static Box.DerivedGear derived(Run run, Selection selection) {
         String name = selection.at();
         Motion motion = run.motion(name);
-        Box.Push first = selection.pushes().get(0);
         return new Box.DerivedGear(
                 name,
-                first.rail(),
-                first.side(),
-                first.member(),
                 name.startsWith("R") ? Direction.REVERSE : Direction.FORWARD,
                 selection.pushes(),
                 motion.ratio().orElseThrow().absolute(),

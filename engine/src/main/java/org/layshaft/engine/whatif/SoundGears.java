@@ -81,6 +81,8 @@ final class SoundGears {
             boolean alone = gears.size() == 1;
             String number = alone && (!letter.isEmpty() || !gear.setting().isNumbered()) ? "" : String.valueOf(i + 1);
             String name = (letter + number + " " + called).strip();
+            // an axle, say, drives without anything being selected
+            name = name.isEmpty() ? "drive" : name;
             named.add(new Selection(name, gear.setting().pushes()));
         }
     }

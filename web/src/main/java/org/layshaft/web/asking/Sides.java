@@ -9,7 +9,6 @@ import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.Side;
 
 /** The sides of what a fork moves, by the gears that lie there. */
 public final class Sides {
@@ -18,7 +17,9 @@ public final class Sides {
     /** The gear engaged by what this part moves or belongs to, on a side by its word. */
     public static Optional<String> gearAt(Box box, String part, String side) {
         return box.gears().stream()
-                .filter(gear -> gear.side().word().equals(side) && isMoved(box, part, gear))
+                .filter(gear -> gear.pushes().stream()
+                        .anyMatch(push ->
+                                push.side().word().equals(side) && push.member().equals(member(box, part))))
                 .map(Box.DerivedGear::name)
                 .findFirst();
     }
@@ -26,9 +27,10 @@ public final class Sides {
     /** The side, by its word, on which what this part moves or belongs to engages a gear. */
     public static Optional<String> sideOf(Box box, String part, String gear) {
         return box.gears().stream()
-                .filter(each -> each.name().equals(gear) && isMoved(box, part, each))
-                .map(Box.DerivedGear::side)
-                .map(Side::word)
+                .filter(each -> each.name().equals(gear))
+                .flatMap(each -> each.pushes().stream())
+                .filter(push -> push.member().equals(member(box, part)))
+                .map(push -> push.side().word())
                 .findFirst();
     }
 
@@ -40,10 +42,6 @@ public final class Sides {
                 .filter(side -> side.getValue() instanceof Engagement.Couples couples && wheels.contains(couples.to()))
                 .map(side -> side.getKey().word())
                 .findFirst();
-    }
-
-    private static boolean isMoved(Box box, String part, Box.DerivedGear gear) {
-        return gear.member().equals(member(box, part));
     }
 
     private static String member(Box box, String id) {

@@ -69,9 +69,9 @@ public record LayoutJson(
                 gear.direction().word(),
                 NumberJson.of(gear.ratio()),
                 layout.printedRatios().get(gear.name()),
-                gear.rail(),
-                gear.side().word(),
-                gear.member());
+                gear.first().map(Box.Push::rail).orElse(null),
+                gear.first().map(push -> push.side().word()).orElse(null),
+                gear.first().map(Box.Push::member).orElse(null));
     }
 
     static List<PartJson> parts(Layout layout, KnowledgeBase knowledge) {

@@ -40,9 +40,9 @@ class FamiliesTest {
     void gearsInMeshTouchOrAreLinked(Layout layout) {
         for (Stance stance : Boxes.each(layout)) {
             Plan plan = new Plan(layout, stance);
-            TreeSet<String> linked = new TreeSet<>(Picture.of(
-                            Drawing.of(layout, Boxes.turning(layout, stance)).svg())
-                    .values("data-mesh"));
+            TreeSet<String> linked = new TreeSet<>(
+                    Picture.of(Drawing.of(layout, Boxes.turning(layout, stance)).svg())
+                            .values("data-mesh"));
             TreeSet<String> apart = plan.made().stream()
                     .filter(mesh -> !plan.touch(mesh))
                     .map(Mesh::id)
@@ -55,15 +55,17 @@ class FamiliesTest {
     @MethodSource("families")
     void aRingIsAroundItsPlanetsAndTheseAroundTheSun(Layout layout) {
         Plan plan = new Plan(layout, Stance.NEUTRAL);
-        plan.planets().spindles().forEach(spindle -> plan.planets().meshesOf(spindle).forEach(mesh -> {
-            String planet = plan.planets().isPlanet(mesh.first()) ? mesh.first() : mesh.second();
-            String mate = mesh.other(planet);
-            double out = Math.abs(plan.gearY(planet) - plan.gearY(mate));
-            boolean ring = layout.gear(mate).form() == GearForm.INTERNAL;
-            double touching =
-                    ring ? plan.radius(mate) - plan.radius(planet) : plan.radius(mate) + plan.radius(planet);
-            assertEquals(touching, out, 0.5, mesh.id());
-        }));
+        plan.planets()
+                .spindles()
+                .forEach(spindle -> plan.planets().meshesOf(spindle).forEach(mesh -> {
+                    String planet = plan.planets().isPlanet(mesh.first()) ? mesh.first() : mesh.second();
+                    String mate = mesh.other(planet);
+                    double out = Math.abs(plan.gearY(planet) - plan.gearY(mate));
+                    boolean ring = layout.gear(mate).form() == GearForm.INTERNAL;
+                    double touching =
+                            ring ? plan.radius(mate) - plan.radius(planet) : plan.radius(mate) + plan.radius(planet);
+                    assertEquals(touching, out, 0.5, mesh.id());
+                }));
     }
 
     @ParameterizedTest
@@ -75,11 +77,11 @@ class FamiliesTest {
                 List<Gear> gears = plan.lines().gears(line);
                 for (Gear one : gears) {
                     for (Gear other : gears) {
-                        boolean nested = plan.planets().isInSet(one) && plan.planets().isInSet(other);
+                        boolean nested =
+                                plan.planets().isInSet(one) && plan.planets().isInSet(other);
                         double shared = plan.gearBox(one.id()).shared(plan.gearBox(other.id()));
                         assertTrue(
-                                one == other || nested || shared == 0,
-                                one.id() + " on " + other.id() + " " + stance);
+                                one == other || nested || shared == 0, one.id() + " on " + other.id() + " " + stance);
                     }
                 }
             }
@@ -145,8 +147,9 @@ class FamiliesTest {
             List<String> turning = layout.all(Shaft.class)
                     .filter(shaft -> shaft.carriedBy().isEmpty())
                     .map(Shaft::id)
-                    .filter(shaft ->
-                            motion.speedOf(shaft).filter(speed -> !speed.isZero()).isPresent())
+                    .filter(shaft -> motion.speedOf(shaft)
+                            .filter(speed -> !speed.isZero())
+                            .isPresent())
                     .toList();
             assertTrue(picture.values("data-turns").containsAll(turning), turning + " " + stance);
         }

@@ -11,11 +11,15 @@ public final class Verdicts {
     /**
      * A gear of the sound box.
      *
+     * @param rail id of the rail that is pushed for it first; empty, as the member, where nothing has to be engaged
      * @param speed turns of the output for one of the input, with its sign
      */
     public record SoundGear(String gear, String rail, String member, Side side, Fraction speed) implements Fact {
         @Override
         public String says(Names names) {
+            if (member.isEmpty()) {
+                return "%s needs nothing to be engaged".formatted(names.gear(gear));
+            }
             return "%s is engaged by moving %s to the %s".formatted(names.gear(gear), names.the(member), side.word());
         }
     }

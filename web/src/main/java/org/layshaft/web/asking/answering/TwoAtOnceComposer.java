@@ -55,7 +55,17 @@ final class TwoAtOnceComposer {
                 : "%s cannot be engaged at once: %s moves to one side or the other, never both."
                         .formatted(
                                 Saying.sentence(Saying.gears(gears)),
-                                facts.names().the(one.rail().equals(other.rail()) ? one.rail() : one.member()));
+                                facts.names().the(between(one, other)));
+    }
+
+    /** The rail that has a place for each of them, or else what engages the first. */
+    private static String between(Box.DerivedGear one, Box.DerivedGear other) {
+        return one.pushes().stream()
+                .filter(push -> other.pushes().stream()
+                        .anyMatch(their -> their.rail().equals(push.rail()) && their.side() != push.side()))
+                .map(Box.Push::rail)
+                .findFirst()
+                .orElseGet(() -> one.first().map(Box.Push::member).orElse(""));
     }
 
     /** Pairs by what they do together and what keeps them apart. */

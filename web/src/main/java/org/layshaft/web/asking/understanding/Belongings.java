@@ -71,8 +71,10 @@ final class Belongings {
 
     private Set<String> serving(Box.DerivedGear gear, Box box) {
         Set<String> serving = new HashSet<>();
-        layout.forkOf(gear.member()).ifPresent(fork -> serving.addAll(movingWith(fork)));
-        layout.member(gear.member()).at(gear.side()).ifPresent(engagement -> serving.addAll(engaged(engagement)));
+        gear.first().ifPresent(push -> {
+            layout.forkOf(push.member()).ifPresent(fork -> serving.addAll(movingWith(fork)));
+            layout.member(push.member()).at(push.side()).ifPresent(engagement -> serving.addAll(engaged(engagement)));
+        });
         Set<String> elsewhere = new HashSet<>();
         box.gears().stream()
                 .filter(other -> !other.name().equals(gear.name()))

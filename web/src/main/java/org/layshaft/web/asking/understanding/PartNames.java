@@ -86,16 +86,17 @@ final class PartNames {
                 ? ring.sleeve()
                 : part instanceof ClutchingTeeth teeth ? teeth.sleeve() : "";
         return box.gears().stream()
-                .filter(gear -> gear.member().equals(sleeve))
-                .filter(gear -> engages(gear, part))
+                .filter(gear -> gear.first()
+                        .filter(push -> push.member().equals(sleeve) && engages(push, part))
+                        .isPresent())
                 .map(gear -> Tokens.normal(gear.name() + " " + part.kind().word()))
                 .toList();
     }
 
-    private boolean engages(Box.DerivedGear gear, Part part) {
+    private boolean engages(Box.Push push, Part part) {
         Layout layout = box.layout();
-        return layout.member(gear.member())
-                .at(gear.side())
+        return layout.member(push.member())
+                .at(push.side())
                 .filter(Engagement.Couples.class::isInstance)
                 .map(Engagement.Couples.class::cast)
                 .filter(couples -> couples.clutchingTeeth().equals(part.id())
