@@ -28,6 +28,9 @@ final class Labels {
     /** Gears that come so near to each other are of one set. */
     private static final double SAME_SET = 2;
 
+    /** A shaft in a crowd is named as far away as this, with a line that leads to it. */
+    private static final double FARTHEST = 260;
+
     private static final double[] NEAR = {0, -12, 12};
     private static final double[] FAR = {0, -12, 12, -34, 34, -56, 56};
 
@@ -210,6 +213,12 @@ final class Labels {
                 }
             }
             wishes.add(label.box(beyond, bar.y() - label.height() / 2));
+        }
+        for (double away = 4 + STEPS * STEP; away < FARTHEST; away += STEP) {
+            for (double aside = bar.left() - half; aside < bar.right() + 2 * half; aside += half) {
+                wishes.add(label.box(aside, bar.top() - away - label.height()));
+                wishes.add(label.box(aside, bar.bottom() + away));
+            }
         }
         Box box = room.takeBest(wishes);
         leader(svg, bar, box);
