@@ -43,14 +43,15 @@ final class Clearing {
         List<String> items = items(line);
         lines.shafts(line).forEach(shaft -> {
             List<String> own = shaft.along().stream().filter(items::contains).toList();
+            boolean rear = own.size() == 1 && !shaft.id().equals(layout.input());
             for (String item : items) {
                 if (!own.isEmpty() && !own.contains(item)) {
                     String first = own.get(0);
                     String last = own.get(own.size() - 1);
-                    if (isInCase(first)) {
+                    if (isInCase(first) && !rear) {
                         spacing.atLeast(first, item, apart(first, item));
                     }
-                    if (isInCase(last) && own.size() > 1) {
+                    if (isInCase(last) && (rear || own.size() > 1)) {
                         spacing.atLeast(item, last, apart(item, last));
                     }
                 }

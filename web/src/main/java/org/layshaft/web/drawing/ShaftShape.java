@@ -106,7 +106,8 @@ final class ShaftShape {
         }
         if (!joined.isEmpty()) {
             joined.get(0)[0] = Math.min(left, joined.get(0)[0]);
-            joined.get(joined.size() - 1)[1] = Math.max(right, joined.get(joined.size() - 1)[1]);
+            double[] last = joined.get(joined.size() - 1);
+            last[1] = isDrum(stands.get(stands.size() - 1)) ? last[1] : Math.max(right, last[1]);
         }
         return joined;
     }
