@@ -1,6 +1,7 @@
 package org.layshaft.web.drawing;
 
 import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Layout;
@@ -47,6 +48,10 @@ record Strokes(Layout layout) {
     }
 
     double displacement(String member, Stance stance) {
+        // A clutch closes where it stands.
+        if (layout.find(Clutch.class, member).isPresent()) {
+            return 0;
+        }
         return stance.of(member).map(side -> signed(side, of(member, side))).orElse(0.0);
     }
 
