@@ -15,6 +15,7 @@ import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Seat;
@@ -86,6 +87,7 @@ record Bodies(Layout layout, Motion motion) {
                 || part instanceof BlockingRing
                 || part instanceof ClutchingTeeth
                 || part instanceof DogRing
+                || part instanceof Joint
                 || part instanceof Differential
                 || part instanceof HalfShaft;
     }
@@ -111,6 +113,9 @@ record Bodies(Layout layout, Motion motion) {
         }
         if (part instanceof ClutchingTeeth teeth) {
             return Optional.of(teeth.gear());
+        }
+        if (part instanceof Joint joint) {
+            return Optional.of(joint.from());
         }
         if (part instanceof DogRing dogs) {
             return Optional.of(dogs.shaft());

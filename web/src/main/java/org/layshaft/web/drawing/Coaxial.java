@@ -8,6 +8,7 @@ import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
@@ -32,6 +33,7 @@ final class Coaxial {
                         .filter(axisOf::containsKey)
                         .forEach(shaft -> join(shaft, differential.id())));
         layout.members().forEach(this::joinCoupled);
+        layout.all(Joint.class).forEach(joint -> join(joint.from(), joint.to()));
         layout.all(Clutch.class)
                 .forEach(clutch -> clutch.drivenBy().ifPresent(driver -> join(driver, clutch.drives())));
         layout.all(Shaft.class)
@@ -50,6 +52,7 @@ final class Coaxial {
                 .map(gear -> gear.seat() == Seat.RIM ? carrier(layout, gear.carrier()) : gear.carrier())
                 .or(() -> layout.find(DogRing.class, id).map(DogRing::shaft))
                 .or(() -> layout.find(Sleeve.class, id).map(Sleeve::shaft))
+                .or(() -> layout.find(Joint.class, id).map(Joint::from))
                 .orElse(id);
     }
 

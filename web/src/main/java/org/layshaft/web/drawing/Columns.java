@@ -11,6 +11,7 @@ import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Seat;
@@ -35,6 +36,7 @@ final class Columns {
         this.planets = new Planets(layout);
         layout.all(Shaft.class).flatMap(shaft -> shaft.along().stream()).forEach(spacing::place);
         layout.all(Differential.class).forEach(this::placeDifferential);
+        layout.all(Joint.class).map(Joint::id).forEach(spacing::place);
         layout.all(Shaft.class).forEach(this::keepOrder);
         Lines.between(layout).forEach(this::keepOrderAcross);
         layout.members().forEach(this::keepCouplings);

@@ -3,11 +3,13 @@ package org.layshaft.web.drawing;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Joint;
 
 /** Where power comes in and where it goes out: clutch, differential, half-shafts with their wheels. */
 final class EndFigures {
     private static final double FLYWHEEL = 58;
     private static final double DISC = 48;
+    private static final double FLANGE = 19;
     static final double WHEEL_HALF_WIDTH = 11;
     static final double WHEEL_RADIUS = 44;
     /** From the middle of a differential to the outer face of a side gear. */
@@ -73,6 +75,15 @@ final class EndFigures {
             }
         }
         return pen;
+    }
+
+    /** Two flanges, between the shaft of one unit and that of the next. */
+    Figure joint(Joint joint) {
+        Box box = Box.about(plan.x(joint.id()), plan.y(joint.id()), plan.half(joint.id()), FLANGE);
+        Pen flanges = new Pen()
+                .box(new Box(box.left(), box.top(), box.x() - 1, box.bottom()))
+                .box(new Box(box.x() + 1, box.top(), box.right(), box.bottom()));
+        return new Figure(joint, box, Ink.SHAFT, svg -> svg.path(flanges, "class", "body"));
     }
 
     /** The wheel at the end of a half-shaft. */

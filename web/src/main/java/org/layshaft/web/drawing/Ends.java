@@ -8,6 +8,7 @@ import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Side;
@@ -19,6 +20,10 @@ record Ends(Layout layout, Sizes sizes, Spacing spacing) {
         layout.all(Clutch.class)
                 .filter(clutch -> clutch.drivenBy().isPresent())
                 .forEach(clutch -> behind(clutch.id(), items(clutch.drives()), 0));
+        layout.all(Joint.class).forEach(joint -> {
+            before(joint.id(), items(joint.from()), Sizes.GAP);
+            behind(joint.id(), items(joint.to()), Sizes.GAP);
+        });
         layout.all(Differential.class).forEach(this::keep);
         lines.axlesAcross().forEach(axle -> keep(axle, lines));
         couplings()

@@ -15,6 +15,7 @@ import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.layout.Shaft;
@@ -104,11 +105,15 @@ final class Figures {
         GearFigures gears = new GearFigures(plan);
         SleeveFigures sleeves = new SleeveFigures(plan);
         BearingFigures bearings = new BearingFigures(plan);
+        EndFigures ends = new EndFigures(plan, around);
         List<Figure> items = new ArrayList<>();
         plan.lines().gears(line).forEach(gear -> items.add(gears.of(gear)));
         layout.all(Bearing.class)
                 .filter(bearing -> plan.lines().ofCarrier(bearing.inner()).equals(line))
                 .forEach(bearing -> items.add(bearings.of(bearing)));
+        layout.all(Joint.class)
+                .filter(joint -> plan.lines().ofItem(joint.id()).equals(line))
+                .forEach(joint -> items.add(ends.joint(joint)));
         plan.lines().dogRings(line).forEach(dogs -> items.add(sleeves.dogRing(dogs)));
         layout.all(Clutch.class)
                 .filter(clutch -> clutch.drivenBy().isPresent())

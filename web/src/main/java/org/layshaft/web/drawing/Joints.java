@@ -18,6 +18,7 @@ import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
@@ -32,6 +33,10 @@ final class Joints {
         layout.all(Clutch.class).filter(clutch -> isClosed(plan, clutch)).forEach(clutch -> {
             join(clutch.id(), clutch.drives());
             clutch.drivenBy().ifPresent(driver -> join(driver, clutch.id()));
+        });
+        layout.all(Joint.class).forEach(joint -> {
+            join(joint.from(), joint.id());
+            join(joint.id(), joint.to());
         });
         layout.all(DogRing.class).forEach(dogs -> join(dogs.id(), dogs.shaft()));
         plan.planets().spindles().forEach(spindle -> {

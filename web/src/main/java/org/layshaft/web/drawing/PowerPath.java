@@ -12,12 +12,13 @@ import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Shaft;
 
 /** The parts that carry power, in the order in which it passes them; one way for each end that it reaches. */
 record PowerPath(List<List<String>> ways) {
-    private static final Set<Class<?>> HELPERS = Set.of(Hub.class, ClutchingTeeth.class, Clutch.class);
+    private static final Set<Class<?>> HELPERS = Set.of(Joint.class, Hub.class, ClutchingTeeth.class, Clutch.class);
 
     static PowerPath of(Plan plan, Motion motion) {
         if (motion.outcome() != Motion.Outcome.DRIVES) {

@@ -11,6 +11,7 @@ import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.DogRing;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Part;
@@ -45,6 +46,7 @@ final class Sizes {
     private static final double BEARING_HALF = 10;
     private static final double NEEDLES_HALF = 8;
     private static final double DOGS_HALF = 6;
+    private static final double JOINT_HALF = 7;
     private static final double DIFFERENTIAL_HALF = 46;
 
     private final Layout layout;
@@ -86,6 +88,9 @@ final class Sizes {
         }
         if (part instanceof DogRing) {
             return DOGS_HALF;
+        }
+        if (part instanceof Joint) {
+            return JOINT_HALF;
         }
         if (part instanceof Clutch) {
             return InnerClutch.HALF;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Shaft;
 
@@ -62,6 +63,13 @@ record Stands(List<Stand> all) {
                                 : new Stand(differential.id(), x - half, x - EndFigures.SIDE_GEAR));
             }
         });
+        layout.all(Joint.class)
+                .filter(joint -> joint.from().equals(shaft.id()) || joint.to().equals(shaft.id()))
+                .forEach(joint -> {
+                    double x = columns.of(joint.id());
+                    boolean front = joint.from().equals(shaft.id());
+                    stands.add(new Stand(joint.id(), front ? x - 2 : x, front ? x : x + 2));
+                });
         layout.all(Clutch.class)
                 .filter(clutch ->
                         clutch.drivenBy().isPresent() && clutch.drives().equals(shaft.id()))
