@@ -7,9 +7,7 @@ import java.util.Set;
 import org.layshaft.kb.json.Pointers;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.layout.Lever;
-import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.parts.BuiltLayout;
-import org.layshaft.kb.typed.EffectiveSides;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.typed.TypedLever;
 import org.layshaft.kb.typed.TypedRail;
@@ -37,7 +35,7 @@ final class LeverPlaces implements LayoutCheck {
                 checkChoice(lever, places(lever, built.layout().levers()), report);
             }
         }
-        layout.selectors().forEach(selector -> checkCalled(selector, layout, report));
+        layout.selectors().forEach(selector -> checkCalled(selector, report));
     }
 
     private static int places(TypedLever lever, Iterable<Lever> levers) {
@@ -60,19 +58,12 @@ final class LeverPlaces implements LayoutCheck {
         }
     }
 
-    private static void checkCalled(TypedSelector selector, TypedLayout layout, Report report) {
+    private static void checkCalled(TypedSelector selector, Report report) {
         Map<String, String> first = new HashMap<>();
+        selector.neutralCalled().ifPresent(name -> first.put(name, Pointers.child(selector.pointer(), "neutral")));
         for (TypedRail rail : selector.rails()) {
-            Set<Side> engaging = EffectiveSides.of(rail, layout);
             rail.called().forEach((side, name) -> {
                 String pointer = Pointers.child(rail.pointer(), side.word());
-                if (!engaging.contains(side)) {
-                    report.doubtful(
-                            pointer,
-                            "The place '%s' engages nothing.".formatted(name),
-                            name,
-                            "Look at what the sleeves on this rail engage to the %s.".formatted(side.word()));
-                }
                 String before = first.putIfAbsent(name, pointer);
                 if (before != null) {
                     report.broken(
