@@ -153,16 +153,17 @@ final class LossCases {
         return Stream.of(
                 RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, left)
                         .concludes(IN_VAIN, NOT_DRIVEN, CASE, SPLITS, left)
-                        .besides("lost/differential", "sets/differential")
-                        .notWithInstead(left, new Parted("mesh", "third", "left", FAULT), "sets/differential")
+                        .besides("lost/differential", "sets/differential", "sets/followed")
+                        .notWithInstead(
+                                left, new Parted("mesh", "third", "left", FAULT), "sets/differential", "sets/followed")
                         .notWithInstead(
                                 CASE,
                                 new Driven("3", ROAD, "case", Fraction.of(1, 2), "ring-gear", "seat"),
                                 "sets/differential"),
                 RuleCase.of("lost/differential-in-vain", NOT_DRIVEN, CASE, SPLITS, right)
                         .concludes(new SpinsInVain("3", "case", "right", FAULT), NOT_DRIVEN, CASE, SPLITS, right)
-                        .besides("lost/differential", "sets/differential")
-                        .notWithInstead(NOT_DRIVEN, new NotDriven("4"), "sets/differential"),
+                        .besides("lost/differential", "sets/differential", "sets/followed")
+                        .notWithInstead(NOT_DRIVEN, new NotDriven("4"), "sets/differential", "sets/followed"),
                 RuleCase.of("lost/differential", NOT_DRIVEN, IN_VAIN)
                         .concludes(LOST, NOT_DRIVEN, IN_VAIN)
                         .alone()

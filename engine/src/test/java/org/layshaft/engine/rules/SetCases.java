@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Drive.Contradiction;
 import org.layshaft.engine.rules.fact.Drive.Driven;
+import org.layshaft.engine.rules.fact.Drive.Follows;
 import org.layshaft.engine.rules.fact.Drive.Standing;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
@@ -32,7 +33,8 @@ final class SetCases {
     private SetCases() {}
 
     static Stream<RuleCase> all() {
-        return Stream.of(thirds(), standing(), driving(), contradicting()).flatMap(cases -> cases);
+        return Stream.of(thirds(), standing(), driving(), tiedTogether(), contradicting())
+                .flatMap(cases -> cases);
     }
 
     private static Stream<RuleCase> thirds() {
@@ -99,8 +101,33 @@ final class SetCases {
                 RuleCase.of("sets/one-drives", CARRIER, SUN, RING_STANDS)
                         .concludes(carrier(QUARTER), CARRIER, SUN, RING_STANDS)
                         .alone()
-                        .notWithInstead(RING_STANDS, new Standing("4", "ring"))
+                        .notWithInstead(RING_STANDS, new Standing("4", "ring"), "sets/followed")
                         .notWith(carrier(QUARTER)));
+    }
+
+    private static Stream<RuleCase> tiedTogether() {
+        Follows itself = new Follows("3", "carrier", "carrier", Fraction.ONE);
+        Follows ring = new Follows("3", "carrier", "ring", Fraction.ONE);
+        Tie tie = new Tie("seat", "carrier", "ring", Fraction.ONE);
+        TieAt tieAt = new TieAt("3", "couple", "carrier", "ring", Fraction.ONE);
+        return Stream.of(
+                RuleCase.of("sets/followed", CARRIER, SUN)
+                        .concludes(itself, CARRIER, SUN)
+                        .alone()
+                        .notWith(carrier(HALF))
+                        .notWith(RING_STANDS, "sets/one-drives"),
+                RuleCase.of("sets/follows-tied", itself, tie)
+                        .concludes(ring, itself, tie)
+                        .alone()
+                        .notWith(ring),
+                RuleCase.of("sets/follows-engaged", itself, tieAt)
+                        .concludes(ring, itself, tieAt)
+                        .alone()
+                        .notWithInstead(tieAt, new TieAt("4", "couple", "carrier", "ring", Fraction.ONE)),
+                RuleCase.of("sets/tied-together", CARRIER, SUN, ring)
+                        .concludes(carrier(Fraction.ONE), CARRIER, SUN, ring)
+                        .besides("sets/followed")
+                        .notWithInstead(ring, itself));
     }
 
     private static Stream<RuleCase> contradicting() {

@@ -4,6 +4,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;
 import org.layshaft.kb.pack.Reading;
@@ -21,6 +22,11 @@ public final class Boxes {
     /** Whatever Saltmarsh has: boxes, transfer boxes, axles. */
     public static List<Layout> every() {
         return List.copyOf(READING.knowledge().layouts().values());
+    }
+
+    /** All that the packs on the class path tell. */
+    public static KnowledgeBase knowledge() {
+        return READING.knowledge();
     }
 
     public static Layout the(String id) {

@@ -56,6 +56,16 @@ public final class Drive {
         }
     }
 
+    /** Whatever a body does, another that is tied to it turns so many times for each of its turns. */
+    public record Follows(String at, String leader, String body, Fraction turns) implements Fact {
+        @Override
+        public String says(Names names) {
+            return turns.equals(Fraction.ONE)
+                    ? "%s and %s turn as one".formatted(names.the(body), names.the(leader))
+                    : "%s turns %s times for each turn of %s".formatted(names.the(body), turns, names.the(leader));
+        }
+    }
+
     /** Straight ahead, a body turns so many times for each turn of a wheel. */
     public record Rolls(String at, String body, Fraction turns) implements Fact {
         @Override
