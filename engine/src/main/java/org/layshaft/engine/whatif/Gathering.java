@@ -57,6 +57,7 @@ final class Gathering {
         List<Possibility> possibilities = worlds.stream().map(World::neutral).toList();
         World first = worlds.get(0);
         return new NeutralVerdict(
+                first.hasNeutral(),
                 verdict(possibilities),
                 notices(Run.NEUTRAL, possibilities),
                 because(Run.NEUTRAL, possibilities),

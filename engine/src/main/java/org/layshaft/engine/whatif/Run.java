@@ -90,7 +90,7 @@ final class Run {
 
     /** How everything turns by the equations. */
     Motion motion(String at) {
-        return motions.computeIfAbsent(at, key -> TrainSolver.solve(train.at(stance(key))));
+        return motions.computeIfAbsent(at, key -> OfParts.only(TrainSolver.solve(train.at(stance(key)))));
     }
 
     /** How everything turns in neutral with the vehicle standing: the output stands, if the input leaves it free. */
@@ -103,7 +103,7 @@ final class Run {
         given.put(train.input(), Fraction.ONE);
         train.outputs().forEach(output -> given.put(output, Fraction.ZERO));
         return TrainSolver.speedsGiven(train.at(stance(NEUTRAL)), given)
-                .map(speeds -> new Motion(free.outcome(), speeds, free.carrying(), free.ratio()))
+                .map(speeds -> OfParts.only(new Motion(free.outcome(), speeds, free.carrying(), free.ratio())))
                 .orElse(free);
     }
 

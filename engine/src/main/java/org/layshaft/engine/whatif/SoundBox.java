@@ -18,11 +18,13 @@ import org.layshaft.kb.layout.Side;
 final class SoundBox implements FaultFacts.Box {
     private final Box box;
     private final List<Fact> needs;
+    private final boolean hasNeutral;
     private List<Conflict> conflicts;
 
-    private SoundBox(Box box, List<Fact> needs) {
+    private SoundBox(Box box, List<Fact> needs, boolean hasNeutral) {
         this.box = box;
         this.needs = needs;
+        this.hasNeutral = hasNeutral;
     }
 
     static SoundBox of(Layout layout) {
@@ -34,7 +36,15 @@ final class SoundBox implements FaultFacts.Box {
         List<Fact> needs = selections.stream()
                 .flatMap(selection -> new Needs(layout, run, selection.at()).all().stream())
                 .toList();
-        return new SoundBox(new Box(layout, gears, PrintedRatios.differences(layout, gears)), needs);
+        return new SoundBox(
+                new Box(layout, gears, PrintedRatios.differences(layout, gears)),
+                needs,
+                run.motion(Run.NEUTRAL).ratio().isEmpty());
+    }
+
+    /** Whether there is a neutral: an axle, say, drives whatever is selected. */
+    boolean hasNeutral() {
+        return hasNeutral;
     }
 
     Box box() {

@@ -57,7 +57,7 @@ public final class StandardReasoner implements Reasoner {
         List<FailureMode> modes = new KnownFaults(knowledge, layout).modesOf(faults);
         List<Fault> way = new Possibilities(layout).of(faults, modes).get(0);
         FaultFacts facts = FaultFacts.of(layout, sound(layout), known(layout, way, modes));
-        return TrainSolver.solve(new TrainBuilder(layout, facts.changes()).at(stance));
+        return OfParts.only(TrainSolver.solve(new TrainBuilder(layout, facts.changes()).at(stance)));
     }
 
     @Override

@@ -24,14 +24,22 @@ final class World {
     private final Names names;
     private final Explainer explainer;
     private final List<Conflict> conflicts;
+    private final boolean hasNeutral;
 
-    private World(List<KnownFault> faults, String supposed, Run run, Names names, List<Conflict> conflicts) {
+    private World(
+            List<KnownFault> faults,
+            String supposed,
+            Run run,
+            Names names,
+            List<Conflict> conflicts,
+            boolean hasNeutral) {
         this.faults = faults;
         this.supposed = supposed;
         this.run = run;
         this.names = names;
         this.explainer = new Explainer(run.derivation(), names);
         this.conflicts = conflicts;
+        this.hasNeutral = hasNeutral;
     }
 
     /**
@@ -43,7 +51,7 @@ final class World {
         sound.box().gears().forEach(gear -> Agreement.require(run, gear.name()));
         Agreement.require(run, Run.NEUTRAL);
         List<Conflict> conflicts = new Conflicts(layout, sound, names).after(changed, run);
-        return new World(faults, supposed, run, names, conflicts);
+        return new World(faults, supposed, run, names, conflicts, sound.hasNeutral());
     }
 
     Run run() {
@@ -63,10 +71,14 @@ final class World {
         List<Notice> notices = notices(Run.NEUTRAL);
         Verdict verdict = holds(Verdicts.Locks.class, Run.NEUTRAL)
                 ? Verdict.LOCKS
-                : drivesOtherwise(Run.NEUTRAL).isPresent()
+                : hasNeutral && drivesOtherwise(Run.NEUTRAL).isPresent()
                         ? Verdict.LOST
                         : notices.isEmpty() ? Verdict.WORKS : Verdict.WORKS_WITH_NOTICE;
         return new Possibility(told(), supposed, verdict, notices, because(Run.NEUTRAL));
+    }
+
+    boolean hasNeutral() {
+        return hasNeutral;
     }
 
     List<Conflict> conflicts() {

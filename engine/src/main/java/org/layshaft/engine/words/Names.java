@@ -47,7 +47,8 @@ public final class Names {
         return joined(bodies.stream().map(this::the).toList());
     }
 
-    /** A gear by its derived name, or two at once: {@code 3rd}, {@code reverse}, {@code 1st and 3rd}, {@code neutral}. */
+    /** A gear by its derived name, or two at once: {@code 3rd}, {@code reverse}, {@code 3rd low}, {@code 1st and 3rd}, {@code
+     * neutral}. */
     public static String gearName(String at) {
         return joined(List.of(at.split("\\+")).stream().map(Names::oneGear).toList());
     }
@@ -120,9 +121,20 @@ public final class Names {
         if (at.equals("neutral")) {
             return at;
         }
-        if (at.startsWith("R")) {
-            return at.length() == 1 ? "reverse" : "reverse " + at.substring(1);
+        int end = at.indexOf(' ');
+        String number = end < 0 ? at : at.substring(0, end);
+        return numbered(number) + at.substring(number.length());
+    }
+
+    /** {@code 3rd}, {@code reverse}; a name that has no number stays as it is. */
+    private static String numbered(String name) {
+        if (name.matches("R[0-9]*")) {
+            return name.length() == 1 ? "reverse" : "reverse " + name.substring(1);
         }
-        return at + (at.length() > 1 ? "th" : ENDINGS.getOrDefault(at, "th"));
+        if (!name.matches("[0-9]+")) {
+            return name;
+        }
+        String last = name.substring(name.length() - 1);
+        return name + (name.matches(".*1[1-3]") ? "th" : ENDINGS.getOrDefault(last, "th"));
     }
 }

@@ -67,7 +67,9 @@ class ReasonerTest {
         return Bench.KNOWLEDGE.layouts().values().stream()
                 .flatMap(layout -> Stream.concat(
                         Stream.of(new Question(layout, List.of())),
-                        FAULTS.stream().map(fault -> new Question(layout, List.of(fault)))));
+                        FAULTS.stream()
+                                .filter(fault -> layout.parts().containsKey(fault.part()))
+                                .map(fault -> new Question(layout, List.of(fault)))));
     }
 
     private static WhatIf ask(Reasoner reasoner, Question question) {

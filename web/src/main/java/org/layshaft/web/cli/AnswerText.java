@@ -40,7 +40,7 @@ final class AnswerText {
         page.list("It could also mean:", others);
         answer.says().forEach(page::paragraph);
         page.block(gears(whatIf));
-        page.paragraph("Neutral: " + Wording.ofNeutral(whatIf.neutral().verdict()) + ".");
+        page.paragraph("Neutral: " + Wording.ofNeutral(whatIf.neutral()) + ".");
         ReasonText.notices(page, "  ", whatIf.neutral().notices());
         page.list("Two gears that can be engaged at once:", pairs(whatIf.conflicts(), true));
         page.list("Kept apart:", pairs(whatIf.conflicts(), false));

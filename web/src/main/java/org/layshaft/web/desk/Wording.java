@@ -1,6 +1,7 @@
 package org.layshaft.web.desk;
 
 import org.layshaft.engine.api.Motion;
+import org.layshaft.engine.api.NeutralVerdict;
 import org.layshaft.engine.api.Verdict;
 
 /** Findings of the engine in plain words. */
@@ -15,6 +16,10 @@ public final class Wording {
             case LOST -> "lost";
             case LOCKS -> "locks the box";
         };
+    }
+
+    public static String ofNeutral(NeutralVerdict neutral) {
+        return neutral.exists() ? ofNeutral(neutral.verdict()) : "there is none, it always drives";
     }
 
     public static String ofNeutral(Verdict verdict) {

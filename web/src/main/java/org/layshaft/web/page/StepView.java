@@ -20,7 +20,7 @@ record StepView(String name, String href, MarkView mark, String verdict, boolean
                 "neutral",
                 scene.address().inGear(Address.NEUTRAL).link() + "#sheet",
                 MarkView.of(whatIf.neutral().verdict()),
-                Wording.ofNeutral(whatIf.neutral().verdict()),
+                Wording.ofNeutral(whatIf.neutral()),
                 scene.inNeutral()));
         for (GearVerdict gear : whatIf.gears()) {
             steps.add(new StepView(

@@ -4,6 +4,7 @@ import java.util.List;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.NeutralVerdict;
 import org.layshaft.engine.api.Notice;
+import org.layshaft.engine.api.Verdict;
 import org.layshaft.web.desk.Wording;
 
 /**
@@ -54,12 +55,12 @@ record VerdictView(
                 scene.address().inGear(Address.NEUTRAL).link() + "#sheet",
                 false,
                 MarkView.of(neutral.verdict()),
-                Wording.ofNeutral(neutral.verdict()),
+                Wording.ofNeutral(neutral),
                 "",
                 null,
                 says(neutral.notices()),
                 ReasonView.all(neutral.because()),
-                PossibilityView.all(neutral.possibilities(), Wording::ofNeutral));
+                PossibilityView.all(neutral.possibilities(), (Verdict verdict) -> Wording.ofNeutral(verdict)));
     }
 
     static List<String> says(List<Notice> notices) {

@@ -25,7 +25,9 @@ class NewKindsTest {
         assertTrue(plan.gearY("inner-planet") < axis);
         assertTrue(plan.gearY("outer-planet") > axis);
         assertTrue(plan.twin("inner-planet").isEmpty());
-        assertEquals(List.of("inner-planet/outer-planet"), picture(layout, Stance.NEUTRAL).values("data-mesh"));
+        assertEquals(
+                List.of("inner-planet/outer-planet"),
+                picture(layout, Stance.NEUTRAL).values("data-mesh"));
     }
 
     @Test
@@ -61,7 +63,8 @@ class NewKindsTest {
     void aClosedClutchHasItsPlatesTogetherAndLeadsOn() {
         Layout layout = Boxes.demo("sanderling");
         Stance first = Stance.NEUTRAL.with("1-3-sleeve", Side.FRONT);
-        List<String> ways = picture(layout, first.with("odd-clutch", Side.FRONT)).values("data-way");
+        List<String> ways =
+                picture(layout, first.with("odd-clutch", Side.FRONT)).values("data-way");
         assertTrue(ways.get(0).startsWith("input odd-clutch inner-input input-first"), "" + ways);
         assertTrue(picture(layout, first).values("data-way").isEmpty());
     }
@@ -71,7 +74,8 @@ class NewKindsTest {
         Layout layout = Boxes.demo("greenshank");
         Plan plan = new Plan(layout, Stance.NEUTRAL);
         assertEquals(plan.x("upper-sprocket"), plan.x("lower-sprocket"), 1e-6);
-        assertTrue(plan.gearBox("upper-sprocket").bottom() < plan.gearBox("lower-sprocket").top());
+        assertTrue(plan.gearBox("upper-sprocket").bottom()
+                < plan.gearBox("lower-sprocket").top());
         assertEquals(1, picture(layout, Stance.NEUTRAL).ofClass("chain").count());
     }
 
