@@ -38,6 +38,7 @@ final class Columns {
         layout.all(Differential.class).forEach(this::placeDifferential);
         layout.all(Joint.class).map(Joint::id).forEach(spacing::place);
         layout.all(Shaft.class).forEach(this::keepOrder);
+        keepUnitsApart(UnitsInLine.of(layout));
         Lines.between(layout).forEach(this::keepOrderAcross);
         layout.members().forEach(this::keepCouplings);
         Ends ends = new Ends(layout, sizes, spacing);
@@ -76,6 +77,16 @@ final class Columns {
             double aside = across ? 0 : sizes.half(ring) + sizes.half(differential.id());
             spacing.exactly(ring, differential.id(), aside);
         });
+    }
+
+    /** Between each unit and the next stands a place that nothing of either passes. */
+    private void keepUnitsApart(List<Set<String>> units) {
+        for (int next = 1; next < units.size(); next++) {
+            String between = "between units " + next;
+            spacing.place(between);
+            units.get(next - 1).forEach(id -> spacing.atLeast(id, between, sizes.half(id) + Sizes.BETWEEN_UNITS));
+            units.get(next).forEach(id -> spacing.atLeast(between, id, sizes.half(id) + Sizes.BETWEEN_UNITS));
+        }
     }
 
     private List<String> ordered(Shaft shaft) {

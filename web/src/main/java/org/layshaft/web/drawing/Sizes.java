@@ -33,6 +33,9 @@ final class Sizes {
     /** On either side of an epicyclic set, for the arms of the carrier and the web of the ring. */
     static final double BESIDE_PLANETS = 24;
 
+    /** From the last figure of a unit, or the first, to the middle between it and its neighbour. */
+    static final double BETWEEN_UNITS = 34;
+
     static final double GAP = 8;
     /** Between a gear and the sleeve that couples it: clutching teeth, blocking ring and some air. */
     static final double COUPLING_GAP = 27;
