@@ -45,7 +45,7 @@ class FamilyGearsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             turnstone | 1, 2, 3, 4, 5, 6
-            stilt     | 1, 2, 3, 4, R
+            phalarope     | 1, 2, 3, 4, R
             """)
     void gears_are_called(String layout, String names) {
         assertEquals(

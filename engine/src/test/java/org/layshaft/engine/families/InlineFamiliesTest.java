@@ -69,13 +69,13 @@ class InlineFamiliesTest {
         "third, FRONT, 1/1",
         "first, REAR, -30/18 34/13"
     })
-    void everyGearOfStiltSlides(String gear, Side side, String pairs) {
-        assertEquals(Pairs.ratio(pairs), Placed.of("stilt").with(gear, side).ratio());
+    void everyGearOfPhalaropeSlides(String gear, Side side, String pairs) {
+        assertEquals(Pairs.ratio(pairs), Placed.of("phalarope").with(gear, side).ratio());
     }
 
     @Test
-    void twoSlidingGearsOfStiltInMeshAtOnceLockIt() {
-        Placed both = Placed.of("stilt").with("first", Side.FRONT).with("second", Side.FRONT);
+    void twoSlidingGearsOfPhalaropeInMeshAtOnceLockIt() {
+        Placed both = Placed.of("phalarope").with("first", Side.FRONT).with("second", Side.FRONT);
         assertEquals(Outcome.LOCKED, both.outcome());
     }
 }

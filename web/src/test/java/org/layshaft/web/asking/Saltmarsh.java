@@ -1,5 +1,8 @@
 package org.layshaft.web.asking;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.layshaft.engine.Reasoners;
 import org.layshaft.kb.layout.Layout;
@@ -7,13 +10,19 @@ import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;
 
-/** What the packs on the class path hold, and questions about it. */
+/** What the packs on the class path hold, with three boxes of it, and questions about these. */
 public final class Saltmarsh {
-    public static final KnowledgeBase KNOWLEDGE =
-            PackReader.read(PackSource.onClassPath()).knowledge();
+    public static final KnowledgeBase KNOWLEDGE = with("avocet", "curlew", "plover");
     public static final Asking ASKING = new Asking(KNOWLEDGE, Reasoners.standard(KNOWLEDGE));
 
     private Saltmarsh() {}
+
+    private static KnowledgeBase with(String... layouts) {
+        KnowledgeBase all = PackReader.read(PackSource.onClassPath()).knowledge();
+        Map<String, Layout> few = new LinkedHashMap<>(all.layouts());
+        few.keySet().retainAll(List.of(layouts));
+        return new KnowledgeBase(all.packs(), few, all.failureModes(), all.words());
+    }
 
     static Layout layout(String id) {
         return KNOWLEDGE.layout(id).orElseThrow();

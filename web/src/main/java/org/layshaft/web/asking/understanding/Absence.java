@@ -9,6 +9,8 @@ import org.layshaft.web.asking.Saying;
 
 /** Gears and parts that are mentioned and that the box does not have. */
 final class Absence {
+    private static final int MOST_NAMED = 4;
+
     private Absence() {}
 
     /** The first such thing that is asked about. */
@@ -34,7 +36,14 @@ final class Absence {
                 .map(id -> words.knowledge().layouts().get(id))
                 .map(Layout::name)
                 .toList();
-        return "%s has no %s; %s %s."
-                .formatted(box, mention.typed(), Names.joined(boxes), boxes.size() == 1 ? "has" : "have");
+        return "%s has no %s; %s %s.".formatted(box, mention.typed(), few(boxes), boxes.size() == 1 ? "has" : "have");
+    }
+
+    /** The first of them by name, the rest by their number. */
+    private static String few(List<String> boxes) {
+        int more = boxes.size() - MOST_NAMED;
+        return more <= 1
+                ? Names.joined(boxes)
+                : String.join(", ", boxes.subList(0, MOST_NAMED)) + " and %d others".formatted(more);
     }
 }

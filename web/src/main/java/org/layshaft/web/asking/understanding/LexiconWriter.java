@@ -97,6 +97,10 @@ final class LexiconWriter {
                     .layouts()
                     .get(layout)
                     .the(Part.class, ids.iterator().next());
+            // a word out of the middle of a name, low from low gear, says too little by itself
+            if (words.size() == 1 && !Tokens.normal(part.name()).equals(words)) {
+                return;
+            }
             found.merge(words, new Meaning.Elsewhere(part.kind(), List.of(layout)), Meaning.Elsewhere::andIn);
         }));
         found.forEach(this::addUnlessKnown);
