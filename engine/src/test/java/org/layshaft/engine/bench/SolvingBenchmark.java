@@ -21,7 +21,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** How long one state of Plover takes: third gear, through final drive and differential. */
+/** How long one state of a six-speed transaxle takes, Lapwing: third gear, through final drive and differential. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @State(Scope.Benchmark)
@@ -31,8 +31,8 @@ import org.openjdk.jmh.annotations.Warmup;
 public class SolvingBenchmark {
     private static final Stance THIRD = Stance.NEUTRAL.with("3-4-sleeve", Side.FRONT);
 
-    private final TrainBuilder plover = new TrainBuilder(Boxes.the("plover"), Changes.NONE);
-    private final Train third = plover.at(THIRD);
+    private final TrainBuilder lapwing = new TrainBuilder(Boxes.the("lapwing"), Changes.NONE);
+    private final Train third = lapwing.at(THIRD);
 
     @Benchmark
     public Motion solveOneState() {
@@ -41,7 +41,7 @@ public class SolvingBenchmark {
 
     @Benchmark
     public Motion buildAndSolveOneState() {
-        return TrainSolver.solve(plover.at(THIRD));
+        return TrainSolver.solve(lapwing.at(THIRD));
     }
 
     @Benchmark
