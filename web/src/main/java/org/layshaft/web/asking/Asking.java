@@ -3,7 +3,6 @@ package org.layshaft.web.asking;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.layshaft.engine.api.Reasoner;
@@ -11,7 +10,6 @@ import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.answering.Answering;
-import org.layshaft.web.asking.understanding.Listener;
 import org.layshaft.web.asking.understanding.Listeners;
 
 /** Questions in words, understood and answered. Thread-safe; never throws for what somebody types. */
@@ -20,12 +18,12 @@ public final class Asking {
     public static final int LIMIT = 500;
 
     private final KnowledgeBase knowledge;
-    private final Map<String, Listener> listeners;
+    private final Listeners listeners;
     private final Answering answering;
 
     public Asking(KnowledgeBase knowledge, Reasoner reasoner) {
         this.knowledge = knowledge;
-        this.listeners = Listeners.of(knowledge, reasoner);
+        this.listeners = new Listeners(knowledge, reasoner);
         this.answering = new Answering(knowledge, reasoner);
     }
 
@@ -43,7 +41,7 @@ public final class Asking {
 
     /** What these words say is wrong with a layout: {@code 3-4 fork bent toward third}, or a fault's written form. */
     public FaultUnderstanding understandFaults(Layout layout, String words) {
-        return listeners.get(layout.id()).understandFaults(words);
+        return listeners.of(layout.id()).understandFaults(words);
     }
 
     /**
@@ -57,12 +55,12 @@ public final class Asking {
 
     private Understanding understandAll(Optional<String> layoutId, String words) {
         Set<String> meant = new LinkedHashSet<>();
-        listeners.values().stream().findFirst().ifPresent(any -> meant.addAll(any.layoutsNamed(words)));
+        listeners.any().ifPresent(any -> meant.addAll(any.layoutsNamed(words)));
         if (meant.isEmpty()) {
-            layoutId.ifPresentOrElse(meant::add, () -> meant.addAll(listeners.keySet()));
+            layoutId.ifPresentOrElse(meant::add, () -> meant.addAll(listeners.layouts()));
         }
         Optional<String> unknown =
-                meant.stream().filter(id -> !listeners.containsKey(id)).findFirst();
+                meant.stream().filter(id -> !listeners.layouts().contains(id)).findFirst();
         if (unknown.isPresent()) {
             List<String> names =
                     knowledge.layouts().values().stream().map(Layout::name).toList();
@@ -70,7 +68,7 @@ public final class Asking {
                     "There is no layout '%s'. There are %s.".formatted(unknown.get(), Names.joined(names)), List.of());
         }
         List<Understanding> each =
-                meant.stream().map(id -> listeners.get(id).understand(words)).toList();
+                meant.stream().map(id -> listeners.of(id).understand(words)).toList();
         return each.isEmpty()
                 ? new Understanding.NotUnderstood("No layout is loaded.", List.of())
                 : each.size() == 1 ? each.get(0) : ofSeveral(each);

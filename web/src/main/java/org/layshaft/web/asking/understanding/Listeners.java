@@ -1,42 +1,68 @@
 package org.layshaft.web.asking.understanding;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 
-/** One listener for each layout that is known. */
+/** One listener for each layout that is known, made when it is first asked about. Thread-safe. */
 public final class Listeners {
-    private Listeners() {}
+    private final KnowledgeBase knowledge;
+    private final Reasoner reasoner;
+    private final Phrases phrases;
+    private final Synonyms synonyms;
+    private final Map<String, PartNames> namesElsewhere = new LinkedHashMap<>();
+    private final Map<String, Listener> made = new ConcurrentHashMap<>();
 
-    /** Listeners by id of their layout, in the order of the packs. */
-    public static Map<String, Listener> of(KnowledgeBase knowledge, Reasoner reasoner) {
-        Phrases phrases = new Phrases(knowledge.words().phrases());
-        Synonyms synonyms = new Synonyms(knowledge.words().terms().values());
-        Map<String, Box> boxes = new LinkedHashMap<>();
-        Map<String, PartNames> names = new LinkedHashMap<>();
-        knowledge.layouts().values().forEach(layout -> {
-            boxes.put(layout.id(), reasoner.box(layout));
-            names.put(layout.id(), new PartNames(boxes.get(layout.id()), synonyms));
-        });
-        Map<String, Listener> listeners = new LinkedHashMap<>();
-        boxes.forEach((layout, box) -> {
-            Map<String, PartNames> others = new LinkedHashMap<>(names);
-            others.remove(layout);
-            Lexicon lexicon = new LexiconWriter(knowledge, synonyms)
-                    .parts(names.get(layout))
-                    .gears(box)
-                    .failures(box)
-                    .layouts()
-                    .asides(phrases.asides())
-                    .elsewhere(others)
-                    .lexicon();
-            BoxWords words = new BoxWords(
-                    knowledge, box, lexicon, new Belongings(box), new Names(box.layout(), knowledge.words()));
-            listeners.put(layout, new Listener(words, phrases));
-        });
-        return listeners;
+    public Listeners(KnowledgeBase knowledge, Reasoner reasoner) {
+        this.knowledge = knowledge;
+        this.reasoner = reasoner;
+        this.phrases = new Phrases(knowledge.words().phrases());
+        this.synonyms = new Synonyms(knowledge.words().terms().values());
+        // what another box has is known by its names alone; its gears need not be derived for that
+        knowledge
+                .layouts()
+                .forEach((id, layout) ->
+                        namesElsewhere.put(id, new PartNames(new Box(layout, List.of(), List.of()), synonyms)));
+    }
+
+    /** Ids of the layouts, in the order of the packs. */
+    public Set<String> layouts() {
+        return knowledge.layouts().keySet();
+    }
+
+    /** The listener of any layout, for what does not depend on which; empty where none is known. */
+    public Optional<Listener> any() {
+        return made.values().stream()
+                .findFirst()
+                .or(() -> layouts().stream().findFirst().map(this::of));
+    }
+
+    public Listener of(String layout) {
+        return made.computeIfAbsent(layout, id -> make(knowledge.layouts().get(id)));
+    }
+
+    private Listener make(Layout layout) {
+        Box box = reasoner.box(layout);
+        Map<String, PartNames> others = new LinkedHashMap<>(namesElsewhere);
+        others.remove(layout.id());
+        Lexicon lexicon = new LexiconWriter(knowledge, synonyms)
+                .parts(new PartNames(box, synonyms))
+                .gears(box)
+                .failures(box)
+                .layouts()
+                .asides(phrases.asides())
+                .elsewhere(others)
+                .lexicon();
+        BoxWords words =
+                new BoxWords(knowledge, box, lexicon, new Belongings(box), new Names(box.layout(), knowledge.words()));
+        return new Listener(words, phrases);
     }
 }
