@@ -63,7 +63,13 @@ class ChainedBrakeBoxTest {
         TrainSketch sketch = new TrainSketch();
         for (int set = 1; set <= count; set++) {
             sketch.planetary(
-                    "carrier-" + set, "sun-" + set, teeth[set - 1][0], "planet-" + set, 20, "ring-" + set, teeth[set - 1][1]);
+                    "carrier-" + set,
+                    "sun-" + set,
+                    teeth[set - 1][0],
+                    "planet-" + set,
+                    20,
+                    "ring-" + set,
+                    teeth[set - 1][1]);
         }
         return sketch;
     }

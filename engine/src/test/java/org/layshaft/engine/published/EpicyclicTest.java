@@ -52,7 +52,8 @@ class EpicyclicTest {
     void e04SunAndRingAgainstEachOther() {
         Train train = set("A", 40, "planet", 25, "D", 90);
         Map<String, Fraction> both = Map.of("A", Fraction.ONE, "D", Fraction.of(-1, 2));
-        assertPrinted("-0.04", TrainSolver.speedsGiven(train, both).orElseThrow().get("arm"));
+        assertPrinted(
+                "-0.04", TrainSolver.speedsGiven(train, both).orElseThrow().get("arm"));
         assertPrinted("0.308", arm(train));
     }
 
@@ -124,9 +125,11 @@ class EpicyclicTest {
         Train train = set("sun", 30, "planet", 20, "ring", 70);
         Map<String, Long> carrierHeld = Map.of("sun", 1L, "arm", 0L);
         assertEquals(
-                Fraction.of(100, 30), speed(train, Map.of("sun", 1L, "ring", 0L), "arm").inverse());
+                Fraction.of(100, 30),
+                speed(train, Map.of("sun", 1L, "ring", 0L), "arm").inverse());
         assertEquals(
-                Fraction.of(100, 70), speed(train, Map.of("ring", 1L, "sun", 0L), "arm").inverse());
+                Fraction.of(100, 70),
+                speed(train, Map.of("ring", 1L, "sun", 0L), "arm").inverse());
         assertEquals(Fraction.of(-70, 30), speed(train, carrierHeld, "ring").inverse());
         assertSpeed(1, train, Map.of("sun", 1L, "ring", 1L), "arm");
     }

@@ -73,7 +73,8 @@ class EpicyclicTorqueTest {
 
     private static Fraction heldWith(Train train, Balance.Torques torques, String body) {
         return train.connections().stream()
-                .filter(connection -> connection instanceof Connection.Held held && held.body().equals(body))
+                .filter(connection -> connection instanceof Connection.Held held
+                        && held.body().equals(body))
                 .map(held -> torques.on(held).get(body))
                 .findFirst()
                 .orElseThrow();
