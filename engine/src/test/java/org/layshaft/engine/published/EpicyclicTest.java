@@ -14,7 +14,8 @@ import org.layshaft.kb.layout.MeshKind;
 
 /**
  * Speeds of epicyclic trains as printed elsewhere: KG is R. S. Khurmi and J. K. Gupta, Theory of Machines; SA, B. K.
- * Sarkar, Theory of Machines; BE, T. Bevan, The Theory of Machines. What is said of torque is in {@link EpicyclicTorqueTest}.
+ * Sarkar, Theory of Machines; BE, T. Bevan, The Theory of Machines. Not here: E-12, as the source read does not tell how
+ * its three sets are joined; E-21, which {@link DifferentialTest} has. What is said of torque is in {@link EpicyclicTorqueTest}.
  */
 class EpicyclicTest {
     /** KG 13.4. */

@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.layshaft.engine.published.Figures.assertPrinted;
 
 import org.junit.jupiter.api.Test;
+import org.layshaft.engine.api.Stance;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.train.Balance;
+import org.layshaft.engine.train.Boxes;
+import org.layshaft.engine.train.Changes;
 import org.layshaft.engine.train.Connection;
 import org.layshaft.engine.train.Statics;
 import org.layshaft.engine.train.Train;
+import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSketch;
 import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.kb.layout.MeshKind;
@@ -54,6 +58,36 @@ class EpicyclicTorqueTest {
         Fraction ratio = TrainSolver.solve(train).ratio().orElseThrow();
         assertPrinted("37.5", Fraction.of(1000).over(ratio));
         assertPrinted("2666.7", torques(train).output().times(Fraction.of(100)));
+    }
+
+    /** E-22 again, typed as a layout: the planets on a shaft that the carrier takes round. */
+    @Test
+    void e22AsALayout() {
+        Train train = new TrainBuilder(Boxes.typed("published", "e-22"), Changes.NONE).at(Stance.NEUTRAL);
+        assertEquals(Fraction.of(500), torques(train).output().times(Fraction.of(100)));
+        assertEquals(
+                Fraction.of(400),
+                heldWith(train, torques(train), "ring").absolute().times(Fraction.of(100)));
+    }
+
+    /**
+     * E-26: KG 13.24 prints 15.468 kN·m for 7.5 kW at 500 rpm, rounded on the way; it is 15.504. That the planets E and D
+     * run between A and two rings, C held and B leading out, is inferred from that value. The tooth loads printed with it
+     * rest on modules that are not in the source as read.
+     */
+    @Test
+    void e26AGreatReduction() {
+        Train train = new TrainSketch()
+                .planetary("arm", "A", 34, "E", 50, "C", 150)
+                .on("planet", "E", "D")
+                .meshOn("arm", MeshKind.INTERNAL, "D", 38, "B", 120)
+                .held("C")
+                .from("A", "B");
+        Fraction ratio = TrainSolver.solve(train).ratio().orElseThrow();
+        assertEquals(Fraction.of(1840, 17), ratio);
+        assertEquals(ratio, torques(train).output());
+        double inputNm = 7500 / (2 * Math.PI * 500 / 60);
+        assertEquals(15.504, inputNm * ratio.toDouble() / 1000, 0.0005);
     }
 
     /** In every one of them the torques from outside, that of the case among them, add up to zero. */

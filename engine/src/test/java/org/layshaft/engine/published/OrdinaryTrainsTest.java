@@ -95,6 +95,57 @@ class OrdinaryTrainsTest {
         assertEquals(Fraction.of(150), speed(train, "D", 600));
     }
 
+    /** E-39: B. Hayes, American Scientist, July-August 2000: two trains for 1440 to 1. */
+    @Test
+    void e39TwoWaysToOneTurnInADay() {
+        assertEquals(Fraction.of(1440), ratio(pairs(6, 200, 5, 216)).absolute());
+        assertEquals(Fraction.of(1440), ratio(pairs(6, 72, 6, 60, 5, 60)).absolute());
+    }
+
+    /** E-40: T. Bevan, The Theory of Machines, example 11.1: change wheels of a lathe. */
+    @Test
+    void e40ChangeWheels() {
+        assertEquals(Fraction.of(26, 4), ratio(pairs(25, 65, 30, 75)));
+        assertEquals(Fraction.of(35, 4), ratio(pairs(30, 105, 40, 100)));
+    }
+
+    /**
+     * M-01: Army TM 9-8000, chapter 22: sliding three-speed, printed as about 1.5 for the first stage, 1.5 again in low, 1
+     * in second and 2 in reverse by an idler: 1.5 overall in second, 3 in reverse, the sense the other way. What low comes
+     * to is cut off in the source as read; it is 2.25.
+     */
+    @Test
+    void m01SlidingThreeSpeed() {
+        assertEquals(Fraction.of(9, 4), ratio(pairs(20, 30, 24, 36)));
+        assertEquals(Fraction.of(3, 2), ratio(pairs(20, 30, 28, 28)));
+        Train reverse = new TrainSketch()
+                .mesh("A", 20, "B", 30)
+                .on("countershaft", "B", "C")
+                .mesh("C", 18, "idler", 16)
+                .mesh("idler", 16, "D", 36)
+                .from("A", "D");
+        assertEquals(Fraction.of(-3), ratio(reverse));
+        assertEquals(
+                Fraction.of(-2, 3),
+                TrainSolver.solve(reverse).speedOf("countershaft").orElseThrow());
+    }
+
+    /** Pairs one behind the other, by the teeth of driver and driven in turn. */
+    private static Train pairs(int... teeth) {
+        TrainSketch sketch = new TrainSketch();
+        for (int pair = 0; pair < teeth.length / 2; pair++) {
+            sketch.mesh("driver-" + pair, teeth[2 * pair], "driven-" + pair, teeth[2 * pair + 1]);
+            if (pair > 0) {
+                sketch.on("shaft-" + pair, "driven-" + (pair - 1), "driver-" + pair);
+            }
+        }
+        return sketch.from("driver-0", "driven-" + (teeth.length / 2 - 1));
+    }
+
+    private static Fraction ratio(Train train) {
+        return TrainSolver.solve(train).ratio().orElseThrow();
+    }
+
     private static Fraction speed(Train train, String body, long inputTurns) {
         return TrainSolver.solve(train).speedOf(body).orElseThrow().times(Fraction.of(inputTurns));
     }
