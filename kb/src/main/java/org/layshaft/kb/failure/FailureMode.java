@@ -21,6 +21,8 @@ import org.layshaft.kb.layout.Seat;
  *     value stands for every place along the shaft
  * @param basis what {@code common} rests on
  * @param confirm how it is confirmed
+ * @param seenAt how far one must dismantle to see it
+ * @param followsWork whether it comes of earlier work on the vehicle rather than of wear
  * @param cautions what to mind when working on it or driving on
  * @param leadsTo what it leads to if driven on
  */
@@ -35,6 +37,8 @@ public record FailureMode(
         Commonness common,
         String basis,
         String confirm,
+        Depth seenAt,
+        boolean followsWork,
         List<String> cautions,
         List<String> leadsTo) {
 

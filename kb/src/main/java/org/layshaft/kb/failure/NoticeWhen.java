@@ -1,33 +1,90 @@
 package org.layshaft.kb.failure;
 
-import java.util.Locale;
+import static org.layshaft.kb.failure.Situation.AT_REST;
+import static org.layshaft.kb.failure.Situation.AT_THE_LEVER;
+import static org.layshaft.kb.failure.Situation.FLOATING;
+import static org.layshaft.kb.failure.Situation.IN_A_BEND;
+import static org.layshaft.kb.failure.Situation.IN_GEAR_PEDAL_DOWN;
+import static org.layshaft.kb.failure.Situation.NEUTRAL_PEDAL_DOWN;
+import static org.layshaft.kb.failure.Situation.NEUTRAL_PEDAL_UP;
+import static org.layshaft.kb.failure.Situation.OVERRUN;
+import static org.layshaft.kb.failure.Situation.PULLING;
+import static org.layshaft.kb.failure.Situation.ROLLING_IN_NEUTRAL;
+import static org.layshaft.kb.failure.Situation.SELECTED;
+import static org.layshaft.kb.failure.Situation.SHIFTING_INTO;
 
-/** When a failure makes itself noticed: a question put to the computed motion, never a list of gears. */
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * When a failure makes itself noticed: a question put to the computed motion, load and mechanism, never a list of gears.
+ * Each holds in some situations unless a mode narrows them.
+ */
 public enum NoticeWhen {
-    /** Under load, in a gear that this part engages. */
-    PULLING_IN_ITS_GEAR,
-    /** On the way into a gear that this part engages. */
-    SHIFTING_INTO_ITS_GEAR,
-    /** On the way into any gear. */
-    SHIFTING_INTO_ANY_GEAR,
-    /** At the lever, as it is moved for a gear that this part engages, whether or not that gear is left. */
-    MOVING_ITS_LEVER,
-    /** On the way into a gear that has no blocking ring to bring the speeds together. */
-    SHIFTING_INTO_A_GEAR_WITHOUT_RING,
     /** While the part turns. */
-    WHILE_IT_TURNS,
+    WHILE_IT_TURNS(Situations.OF_MOTION),
     /** While the gear turns and another is in mesh with it, whether or not that mesh still carries. */
-    WHILE_IT_TURNS_IN_MESH,
+    WHILE_IT_TURNS_IN_MESH(Situations.OF_MOTION),
     /** While the part turns relative to the shaft it sits on. */
-    WHILE_IT_TURNS_ON_ITS_SHAFT,
-    /** While the part carries power. */
-    WHILE_IT_CARRIES,
+    WHILE_IT_TURNS_ON_ITS_SHAFT(Situations.OF_MOTION),
+    /** While the two things that the part lies between turn unlike: a bearing, a thrust washer, a blocking ring. */
+    WHILE_IT_ROLLS(Situations.OF_MOTION),
+    /** The same while what it bears carries power. */
+    WHILE_IT_ROLLS_UNDER_LOAD(Situations.OF_MOTION),
+    /** While the part carries power, whichever way. */
+    WHILE_IT_CARRIES(Situations.OF_MOTION),
+    /** While teeth of the part carry on the flank that the engine loads when it pulls forward. */
+    WHILE_ITS_DRIVE_FLANK_CARRIES(Situations.OF_MOTION),
+    /** While teeth of the part carry on the other flank. */
+    WHILE_ITS_COAST_FLANK_CARRIES(Situations.OF_MOTION),
+    /** While the two sides of the differential turn unlike. */
+    WHILE_ITS_SIDES_DIFFER(Situations.OF_MOTION),
+    /** Where wheels must turn unlike and nothing lets them. */
+    WHERE_WHEELS_ARE_TIED(EnumSet.of(IN_A_BEND)),
+    /** In a gear that this part engages, while that gear drives. */
+    IN_ITS_GEAR(EnumSet.of(PULLING)),
+    /** At a gear that this part engages, whether or not that gear is left. */
+    AT_ITS_GEAR(EnumSet.of(AT_THE_LEVER)),
+    /** In every gear that drives. */
+    IN_ANY_GEAR(EnumSet.of(PULLING)),
+    /** In every gear that has a blocking ring to bring the speeds together. */
+    IN_A_GEAR_WITH_RING(EnumSet.of(SHIFTING_INTO)),
+    /** In every gear that has none. */
+    IN_A_GEAR_WITHOUT_RING(EnumSet.of(SHIFTING_INTO)),
+    /** Whatever is selected. */
+    ALWAYS(EnumSet.of(AT_REST)),
     /** In a gear that this failure leaves without drive; not where another gear drives in its place. */
-    WHERE_IT_TAKES_THE_DRIVE,
+    WHERE_IT_TAKES_THE_DRIVE(EnumSet.of(SELECTED)),
+    /** The same, where what the speed is read from turns on. */
+    WHERE_SPEED_IS_READ_STANDING(EnumSet.of(SELECTED)),
     /** Where this failure makes the box drive in neutral. */
-    WHERE_NEUTRAL_DRIVES,
+    WHERE_NEUTRAL_DRIVES(EnumSet.of(NEUTRAL_PEDAL_UP)),
     /** Where this failure locks the box. */
-    WHERE_IT_LOCKS;
+    WHERE_IT_LOCKS(EnumSet.of(SELECTED, NEUTRAL_PEDAL_UP));
+
+    private static final class Situations {
+        static final Set<Situation> OF_MOTION = EnumSet.of(
+                NEUTRAL_PEDAL_UP,
+                NEUTRAL_PEDAL_DOWN,
+                IN_GEAR_PEDAL_DOWN,
+                PULLING,
+                OVERRUN,
+                FLOATING,
+                IN_A_BEND,
+                ROLLING_IN_NEUTRAL);
+    }
+
+    private final Set<Situation> unlessSaid;
+
+    NoticeWhen(Set<Situation> unlessSaid) {
+        this.unlessSaid = Set.copyOf(unlessSaid);
+    }
+
+    /** The situations in which it is asked where a mode does not say in which. */
+    public Set<Situation> unlessSaid() {
+        return unlessSaid;
+    }
 
     /** As written in packs: {@code while-it-turns}. */
     public String word() {

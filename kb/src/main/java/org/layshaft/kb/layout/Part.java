@@ -20,7 +20,8 @@ public sealed interface Part
                 Clutch,
                 Differential,
                 HalfShaft,
-                Joint {
+                Joint,
+                Fitting {
 
     Named named();
 

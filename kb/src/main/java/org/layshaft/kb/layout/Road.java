@@ -86,6 +86,7 @@ public record Road(
     /** Where the drive or the pulses of a speedometer are taken. */
     public enum SpeedRead {
         GEARBOX_OUTPUT,
+        DIFFERENTIAL,
         WHEELS
     }
 }

@@ -44,6 +44,7 @@ public final class LayoutBuilder {
                             join.to().id()),
                     join.pointer());
         }
+        FittingParts.add(typed, ledger);
         return new BuiltLayout(layout(typed, members, ledger), ledger.parts());
     }
 

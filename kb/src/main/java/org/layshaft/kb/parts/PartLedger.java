@@ -58,6 +58,16 @@ final class PartLedger {
         return new Named(id, name, also);
     }
 
+    /** A part of one type, with the place it stands at. */
+    record Placed<P extends Part>(P part, String pointer) {}
+
+    /** Those taken down so far. */
+    <P extends Part> Stream<Placed<P>> all(Class<P> type) {
+        return List.copyOf(parts).stream()
+                .filter(built -> type.isInstance(built.part()))
+                .map(built -> new Placed<>(type.cast(built.part()), built.pointer()));
+    }
+
     List<BuiltPart> parts() {
         return parts;
     }

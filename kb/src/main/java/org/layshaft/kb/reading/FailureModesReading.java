@@ -7,14 +7,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.layshaft.kb.failure.Commonness;
+import org.layshaft.kb.failure.Depth;
 import org.layshaft.kb.failure.Effect;
 import org.layshaft.kb.failure.EffectKind;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Given;
+import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.failure.NoticeLine;
 import org.layshaft.kb.failure.NoticeWhen;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.json.Document;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Report;
@@ -67,6 +72,8 @@ public final class FailureModesReading {
                         .orElse(Commonness.OCCASIONAL),
                 item.get("basis").text().orElse(""),
                 item.get("confirm").text().orElse(""),
+                word(item.get("seen_at"), Depth.values(), Depth::word).orElse(Depth.STRIPPED),
+                item.get("follows_work").truth().orElse(false),
                 item.get("cautions").texts(),
                 item.get("leads_to").texts());
     }
@@ -83,7 +90,22 @@ public final class FailureModesReading {
         return item.get("notice")
                 .text()
                 .flatMap(notice -> word(item.get("when"), NoticeWhen.values(), NoticeWhen::word)
-                        .map(when -> new NoticeLine(notice, when, side, onlyIf(item))));
+                        .map(when -> new NoticeLine(
+                                notice,
+                                when,
+                                situations(item.get("in"), when),
+                                word(item.get("heat"), Heat.values(), Heat::word),
+                                item.get("may").truth().orElse(false),
+                                side,
+                                onlyIf(item))));
+    }
+
+    private static Set<Situation> situations(Item in, NoticeWhen when) {
+        return in.isPresent()
+                ? in.oneOrMore().stream()
+                        .flatMap(item -> word(item, Situation.values(), Situation::word).stream())
+                        .collect(Collectors.toSet())
+                : when.unlessSaid();
     }
 
     private static Map<String, String> onlyIf(Item item) {

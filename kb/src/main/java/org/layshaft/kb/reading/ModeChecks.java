@@ -18,6 +18,7 @@ import org.layshaft.kb.layout.Seat;
 final class ModeChecks {
     private static final Set<String> SIDES = Set.of("front", "rear");
     private static final Set<String> POSITIONS = Set.of("front", "neutral", "rear");
+    private static final Set<String> ENDS = Set.of("first", "last");
     private static final String OPPOSITE = "opposite ";
 
     private final FailureMode mode;
@@ -118,6 +119,7 @@ final class ModeChecks {
             case SIDE -> SIDES;
             case POSITION -> POSITIONS;
             case PLACE -> Set.of(FailureMode.ANY_PLACE);
+            case END -> ENDS;
             case NONE -> Set.of();
         };
     }

@@ -35,6 +35,12 @@ public final class WordsGathering {
                 .distinct()
                 .toList();
         String means = first.means().isEmpty() ? second.means() : first.means();
-        return new Term(first.name(), also, means, first.says(), first.may());
+        return new Term(
+                first.name(),
+                also,
+                means,
+                first.says(),
+                first.may(),
+                first.sort().or(second::sort));
     }
 }

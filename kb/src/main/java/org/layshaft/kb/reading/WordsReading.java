@@ -52,6 +52,7 @@ public final class WordsReading {
                 item.get("also").texts(),
                 item.get("means").text().orElse(""),
                 says,
-                item.get("may").text().orElse(perhaps));
+                item.get("may").text().orElse(perhaps),
+                item.get("sort").text());
     }
 }

@@ -35,7 +35,8 @@ final class DifferentialReading {
                         .filter(Item::isObject)
                         .map(slip -> new LimitedSlip(
                                 slip.get("preload_nm").number(),
-                                slip.get("bias_ratio").number())));
+                                slip.get("bias_ratio").number())),
+                item.get("rigid").truth().orElse(false));
     }
 
     private static TypedDifferential.Sides sides(Item item) {

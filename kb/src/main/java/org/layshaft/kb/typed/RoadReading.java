@@ -43,6 +43,7 @@ final class RoadReading {
     private static Optional<SpeedRead> place(String word) {
         return switch (word) {
             case "gearbox-output" -> Optional.of(SpeedRead.GEARBOX_OUTPUT);
+            case "differential" -> Optional.of(SpeedRead.DIFFERENTIAL);
             case "wheels" -> Optional.of(SpeedRead.WHEELS);
             default -> Optional.empty();
         };

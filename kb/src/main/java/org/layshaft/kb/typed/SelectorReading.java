@@ -44,7 +44,9 @@ final class SelectorReading {
                 interlock,
                 neutral,
                 item.get("neutral").text(),
-                drum);
+                drum,
+                item.get("worked_by").text().flatMap(word -> GearReading.named(WorkedBy.values(), word)),
+                lockOut(item.get("lock_out")));
     }
 
     private static InterlockKind interlockOf(int rails, boolean drum) {
@@ -58,6 +60,12 @@ final class SelectorReading {
         return item.get("rails").items().stream()
                 .flatMap(rail -> rail(rail).stream())
                 .toList();
+    }
+
+    private static Optional<TypedSelector.LockOut> lockOut(Item item) {
+        return place(item).pushes().entrySet().stream()
+                .findFirst()
+                .map(push -> new TypedSelector.LockOut(push.getKey(), push.getValue()));
     }
 
     private static TypedPlace place(Item item) {

@@ -11,6 +11,7 @@ import org.layshaft.kb.layout.LimitedSlip;
  * @param on the shaft that its case is fixed on
  * @param sides what its side gears turn
  * @param limitedSlip what resists a difference of speed
+ * @param rigid whether its half-shafts have no joints, as in an axle of one piece
  */
 public record TypedDifferential(
         String pointer,
@@ -19,7 +20,8 @@ public record TypedDifferential(
         Optional<TypedGear> ringGear,
         Optional<Reference> on,
         Sides sides,
-        Optional<LimitedSlip> limitedSlip) {
+        Optional<LimitedSlip> limitedSlip,
+        boolean rigid) {
 
     /** The two things that the side gears turn. */
     public sealed interface Sides {
@@ -65,6 +67,7 @@ public record TypedDifferential(
                 ringGear.map(gear -> gear.within(unit)),
                 unit.reference(on),
                 sides.within(unit),
-                limitedSlip);
+                limitedSlip,
+                rigid);
     }
 }

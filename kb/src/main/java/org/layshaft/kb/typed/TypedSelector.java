@@ -3,6 +3,7 @@ package org.layshaft.kb.typed;
 import java.util.List;
 import java.util.Optional;
 import org.layshaft.kb.layout.InterlockKind;
+import org.layshaft.kb.layout.Side;
 
 /**
  * What one lever works: rails, gate and interlock as typed, defaults filled in.
@@ -11,6 +12,8 @@ import org.layshaft.kb.layout.InterlockKind;
  * @param neutral whether the lever has a place in which it engages nothing
  * @param neutralCalled what that place is called, where typed
  * @param drum the places of a drum, in order; empty where each rail is pushed by itself
+ * @param workedBy what is between lever and rails, where typed
+ * @param lockOut the rail and side that are barred until they are meant, at most one
  * @param gate base names of the rails in the order in which the lever passes them
  */
 public record TypedSelector(
@@ -21,7 +24,9 @@ public record TypedSelector(
         InterlockKind interlock,
         boolean neutral,
         Optional<String> neutralCalled,
-        List<TypedPlace> drum) {
+        List<TypedPlace> drum,
+        Optional<WorkedBy> workedBy,
+        Optional<LockOut> lockOut) {
     public TypedSelector {
         rails = List.copyOf(rails);
         gate = List.copyOf(gate);
@@ -31,7 +36,16 @@ public record TypedSelector(
     /** Of a lever that moves no rails. */
     static TypedSelector withoutRails(String pointer) {
         return new TypedSelector(
-                pointer, "", List.of(), List.of(), InterlockKind.NONE, true, Optional.empty(), List.of());
+                pointer,
+                "",
+                List.of(),
+                List.of(),
+                InterlockKind.NONE,
+                true,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     TypedSelector within(UnitNames unit) {
@@ -43,6 +57,11 @@ public record TypedSelector(
                 interlock,
                 neutral,
                 neutralCalled,
-                drum.stream().map(place -> place.within(unit)).toList());
+                drum.stream().map(place -> place.within(unit)).toList(),
+                workedBy,
+                lockOut.map(lock -> new LockOut(unit.reference(lock.rail()), lock.side())));
     }
+
+    /** What keeps the lever from a place until it is meant: mostly reverse. */
+    public record LockOut(Reference rail, Side side) {}
 }

@@ -1,6 +1,7 @@
 package org.layshaft.kb.words;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A word of the trade.
@@ -10,8 +11,9 @@ import java.util.List;
  * @param means what it is, in a sentence
  * @param says for what is noticed, a clause that claims it: {@code it jumps out of gear}; empty for other words
  * @param may the same where it only may be so: {@code it may jump out of gear}; empty for other words
+ * @param sort for what is noticed, what it is a sort of: {@code noise}; empty where it is of none
  */
-public record Term(String name, List<String> also, String means, String says, String may) {
+public record Term(String name, List<String> also, String means, String says, String may, Optional<String> sort) {
     public Term {
         also = List.copyOf(also);
     }
