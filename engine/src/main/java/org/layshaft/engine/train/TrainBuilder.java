@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.layshaft.engine.api.ShaftPiece;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.DogRing;
@@ -61,8 +63,15 @@ public final class TrainBuilder {
                 .filter(gear -> changes.seizedGears().contains(gear.id()))
                 .map(this::seized)
                 .forEach(connections::add);
+        layout.all(Bearing.class)
+                .filter(bearing -> changes.fastBearings().contains(bearing.id()))
+                .flatMap(this::stuckFast)
+                .forEach(connections::add);
         layout.all(DogRing.class).map(this::dogRing).forEach(connections::add);
-        layout.all(Joint.class).map(this::jointed).forEach(connections::add);
+        layout.all(Joint.class)
+                .filter(joint -> !changes.parted().contains(joint.id()))
+                .map(this::jointed)
+                .forEach(connections::add);
         layout.all(Differential.class).forEach(differential -> connections.addAll(differential(differential)));
         rolling().forEach(connections::add);
         return connections;
@@ -128,7 +137,11 @@ public final class TrainBuilder {
     /** Straight ahead, all that the drive leaves by rolls along one road. */
     private Stream<Connection> rolling() {
         List<String> outputs = bodies.outputs();
-        return outputs.size() > 1 ? outputs.stream().map(Connection.Rolling::new) : Stream.of();
+        return outputs.size() > 1
+                ? outputs.stream()
+                        .filter(output -> !changes.parted().contains(ShaftPiece.shaftOf(output)))
+                        .map(Connection.Rolling::new)
+                : Stream.of();
     }
 
     private Stream<Connection> seat(Gear gear) {
@@ -155,6 +168,25 @@ public final class TrainBuilder {
                 : new Connection.Seized(gear.id(), bodies.under(shaft, gear.id()));
     }
 
+    /** In the case a shaft is held so; a free gear is seized to its shaft, and two shafts turn as one. */
+    private Stream<Connection> stuckFast(Bearing bearing) {
+        Optional<Gear> gear = layout.find(Gear.class, bearing.outer());
+        if (gear.isPresent()) {
+            return changes.seizedGears().contains(gear.get().id()) ? Stream.of() : Stream.of(seized(gear.get()));
+        }
+        Shaft inner = layout.shaft(bearing.inner());
+        if (inner.held()) {
+            return Stream.of();
+        }
+        String body = bodies.under(inner, bearing.id());
+        boolean inCase = bearing.outer().equals(Bearing.CASE)
+                || layout.find(Shaft.class, bearing.outer()).filter(Shaft::held).isPresent();
+        return Stream.of(
+                inCase
+                        ? new Connection.Held(body, bearing.id())
+                        : new Connection.Seated(body, bodies.behind(bearing.outer()), bearing.id()));
+    }
+
     private Stream<Connection> hub(Sleeve sleeve) {
         if (changes.looseSeats().contains(sleeve.hub())) {
             return Stream.of();
@@ -175,7 +207,7 @@ public final class TrainBuilder {
                 bodies.before(differential.sides().get(1))));
         differential.sides().stream()
                 .flatMap(side -> layout.find(HalfShaft.class, side).stream())
-                .filter(halfShaft -> !changes.partedHalfShafts().contains(halfShaft.id()))
+                .filter(halfShaft -> !changes.parted().contains(halfShaft.id()))
                 .map(halfShaft -> new Connection.Joined(halfShaft.id(), halfShaft.wheel()))
                 .forEach(connections::add);
         return connections;

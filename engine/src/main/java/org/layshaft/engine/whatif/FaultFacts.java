@@ -8,6 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.layshaft.engine.fault.KnownFault;
+import org.layshaft.engine.fault.Parting;
+import org.layshaft.engine.fault.Planes;
+import org.layshaft.engine.fault.Served;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Faulty;
 import org.layshaft.engine.rules.fact.Verdicts;
@@ -16,10 +20,13 @@ import org.layshaft.kb.failure.Effect;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.failure.NoticeLine;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.BlockingRing;
+import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Interlock;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
 import org.layshaft.kb.layout.Part;
@@ -37,7 +44,8 @@ final class FaultFacts {
     private final Set<String> looseSeats = new HashSet<>();
     private final Set<String> seizedGears = new HashSet<>();
     private final Map<String, String> cuts = new HashMap<>();
-    private final Set<String> partedHalfShafts = new HashSet<>();
+    private final Set<String> parted = new HashSet<>();
+    private final Set<String> fastBearings = new HashSet<>();
 
     /** Finds the gears, by name, that a member engages on a side. */
     interface Box {
@@ -60,7 +68,7 @@ final class FaultFacts {
     }
 
     Changes changes() {
-        return new Changes(strippedGears, looseSeats, seizedGears, cuts, partedHalfShafts);
+        return new Changes(strippedGears, looseSeats, seizedGears, cuts, parted, fastBearings);
     }
 
     List<Fact> facts() {
@@ -93,11 +101,15 @@ final class FaultFacts {
 
     private void apply(Effect effect, String argument, Part part, Faulty.Present here) {
         switch (effect.kind()) {
-            case MESHES_CARRY_NOTHING -> strip(part, here);
+            case MESHES_CARRY_NOTHING ->
+                strip(part instanceof Fitting chain ? layout.gear(chain.of().orElseThrow()) : part, here);
             case TURNS_FREE_ON_ITS_SHAFT -> loosen(part, here);
             case SEIZED_TO_ITS_SHAFT -> seizedGears.add(part.id());
             case CUT_BEHIND -> cut((Shaft) part, argument, here);
-            case PARTED -> part((HalfShaft) part, here);
+            case LETS_NOTHING_ROLL -> fastBearings.add(part.id());
+            case PARTED -> part(part, here);
+            case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
+            case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));
             case CANNOT_REACH ->
                 served(part)
                         .forEach(member -> facts.add(
@@ -156,9 +168,24 @@ final class FaultFacts {
         facts.add(new Faulty.Cut(shaft.id(), shaft.along().indexOf(place) + 1, here));
     }
 
-    private void part(HalfShaft halfShaft, Faulty.Present here) {
-        partedHalfShafts.add(halfShaft.id());
-        facts.add(new Faulty.Parted("half-shaft " + halfShaft.id(), halfShaft.id(), halfShaft.wheel(), here));
+    private void part(Part part, Faulty.Present here) {
+        String gone = Parting.of(layout, part);
+        Optional<HalfShaft> halfShaft = layout.find(HalfShaft.class, gone);
+        Optional<Joint> joint = layout.find(Joint.class, gone);
+        if (halfShaft.isPresent()) {
+            parted.add(gone);
+            facts.add(new Faulty.Parted(
+                    "half-shaft " + gone, gone, halfShaft.get().wheel(), here));
+        } else if (joint.isPresent()) {
+            parted.add(gone);
+            facts.add(new Faulty.Parted(
+                    "joint " + gone, joint.get().from(), joint.get().to(), here));
+        } else if (layout.outputs().size() > 1) {
+            parted.add(gone);
+            facts.add(new Faulty.Parted("road " + gone, gone, part.id(), here));
+        } else {
+            facts.add(new Faulty.NoDriveThrough(part.id(), here));
+        }
     }
 
     private void unmatch(BlockingRing ring) {
@@ -180,20 +207,34 @@ final class FaultFacts {
                 line.side().map(given -> given.in(fault.told())).flatMap(FaultFacts::side);
         List<Served> served = Served.by(layout, part);
         String shaft = part instanceof Gear gear ? gear.carrier() : "";
-        if (served.isEmpty()) {
-            facts.add(new Faulty.Shows(line.notice(), line.when(), part.id(), shaft, "", null, List.of(), here));
-        }
-        for (Served serves : served) {
-            Side side = onlySide.or(serves::side).orElse(null);
-            facts.add(new Faulty.Shows(
-                    line.notice(),
-                    line.when(),
-                    part.id(),
-                    shaft,
-                    serves.member(),
-                    side,
-                    through(serves.member(), side, here),
-                    here));
+        for (Situation situation : line.in()) {
+            if (served.isEmpty()) {
+                facts.add(new Faulty.Shows(
+                        line.notice(),
+                        line.when(),
+                        situation,
+                        line.may(),
+                        part.id(),
+                        shaft,
+                        "",
+                        null,
+                        List.of(),
+                        here));
+            }
+            for (Served serves : served) {
+                Side side = onlySide.or(serves::side).orElse(null);
+                facts.add(new Faulty.Shows(
+                        line.notice(),
+                        line.when(),
+                        situation,
+                        line.may(),
+                        part.id(),
+                        shaft,
+                        serves.member(),
+                        side,
+                        through(serves.member(), side, here),
+                        here));
+            }
         }
     }
 

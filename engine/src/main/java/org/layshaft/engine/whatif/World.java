@@ -9,6 +9,7 @@ import org.layshaft.engine.api.PathStep;
 import org.layshaft.engine.api.Possibility;
 import org.layshaft.engine.api.Reason;
 import org.layshaft.engine.api.Verdict;
+import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.rules.Explainer;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Verdicts;

@@ -3,6 +3,7 @@ package org.layshaft.engine.rules.fact;
 import java.util.List;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.failure.NoticeWhen;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Side;
 
 /** What faults change. Each rests on the fault. */
@@ -71,6 +72,22 @@ public final class Faulty {
         }
     }
 
+    /** The lever does not find this rail. */
+    public record RailNotFound(String rail, Present fault) implements Change {
+        @Override
+        public String says(Names names) {
+            return "the lever does not find %s".formatted(names.the(rail));
+        }
+    }
+
+    /** Nothing is driven through this part, whatever is selected. */
+    public record NoDriveThrough(String part, Present fault) implements Change {
+        @Override
+        public String says(Names names) {
+            return "no drive gets through %s".formatted(names.the(part));
+        }
+    }
+
     /** A piece of the interlock no longer does its work. */
     public record PieceGone(String piece, Present fault) implements Change {
         @Override
@@ -115,6 +132,8 @@ public final class Faulty {
     /**
      * A fault is noticed when something is so.
      *
+     * @param situation one of those in which it is noticed
+     * @param may whether it only may be noticed
      * @param body the body of the faulty part, empty where it is none
      * @param shaft the shaft that the part sits on, empty where it is none
      * @param member the sleeve or sliding gear that the part serves, empty where it serves none
@@ -124,6 +143,8 @@ public final class Faulty {
     public record Shows(
             String notice,
             NoticeWhen occasion,
+            Situation situation,
+            boolean may,
             String body,
             String shaft,
             String member,

@@ -1,4 +1,4 @@
-package org.layshaft.engine.whatif;
+package org.layshaft.engine.fault;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,19 +12,19 @@ import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
 
 /** Looks up the modes of faults, and says everything that is wrong with them at once. */
-final class KnownFaults {
+public final class KnownFaults {
     private final KnowledgeBase knowledge;
     private final Layout layout;
     private final Possibilities possibilities;
 
-    KnownFaults(KnowledgeBase knowledge, Layout layout) {
+    public KnownFaults(KnowledgeBase knowledge, Layout layout) {
         this.knowledge = knowledge;
         this.layout = layout;
         this.possibilities = new Possibilities(layout);
     }
 
     /** The mode of each fault, in order; throws {@link UnanswerableException} naming every fault that cannot be. */
-    List<FailureMode> modesOf(List<Fault> faults) {
+    public List<FailureMode> modesOf(List<Fault> faults) {
         List<String> problems = new ArrayList<>();
         List<FailureMode> modes = new ArrayList<>();
         for (Fault fault : faults) {

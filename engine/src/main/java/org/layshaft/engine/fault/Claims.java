@@ -1,4 +1,4 @@
-package org.layshaft.engine.whatif;
+package org.layshaft.engine.fault;
 
 import java.util.HashMap;
 import java.util.List;
@@ -12,15 +12,15 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 
 /** What faults say that can be so in one way only: where a sleeve stays, where a shaft is cut, how a part is bent. */
-final class Claims {
+public final class Claims {
     private final Layout layout;
 
-    Claims(Layout layout) {
+    public Claims(Layout layout) {
         this.layout = layout;
     }
 
     /** Whether no two of these faults, everything told, say different things of the same matter. */
-    boolean areAtOne(List<Fault> faults, List<FailureMode> modes) {
+    public boolean areAtOne(List<Fault> faults, List<FailureMode> modes) {
         Map<List<String>, Object> said = new HashMap<>();
         for (int i = 0; i < faults.size(); i++) {
             boolean differs = of(faults.get(i), modes.get(i))

@@ -1,4 +1,4 @@
-package org.layshaft.engine.whatif;
+package org.layshaft.engine.fault;
 
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
@@ -8,4 +8,4 @@ import org.layshaft.kb.failure.Fault;
  *
  * @param words the fault in words: {@code the 3-4 fork is bent badly toward the front (4th)}
  */
-record KnownFault(Fault fault, FailureMode mode, String words) {}
+public record KnownFault(Fault fault, FailureMode mode, String words) {}

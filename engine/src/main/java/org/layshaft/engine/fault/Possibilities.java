@@ -1,4 +1,4 @@
-package org.layshaft.engine.whatif;
+package org.layshaft.engine.fault;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,20 +14,20 @@ import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Side;
 
 /** The ways things may be, where something of a fault is not known. */
-final class Possibilities {
+public final class Possibilities {
     /** More than this is no answer for a person to read. */
     static final int MOST = 64;
 
     private final Layout layout;
     private final Claims claims;
 
-    Possibilities(Layout layout) {
+    public Possibilities(Layout layout) {
         this.layout = layout;
         this.claims = new Claims(layout);
     }
 
     /** Every way in which what is not told of these faults may be, in the order in which the modes list it. */
-    List<List<Fault>> of(List<Fault> faults, List<FailureMode> modes) {
+    public List<List<Fault>> of(List<Fault> faults, List<FailureMode> modes) {
         List<List<Fault>> ways = List.of(List.of());
         for (int i = 0; i < faults.size(); i++) {
             List<Fault> variants = variants(faults.get(i), modes.get(i));
@@ -54,15 +54,28 @@ final class Possibilities {
     }
 
     /** The values that may be told of a fault under one heading: {@code side} to {@code front} and {@code rear}. */
-    List<String> valuesOf(Part part, FailureMode mode, String told) {
+    public List<String> valuesOf(Part part, FailureMode mode, String told) {
         List<String> listed = mode.unlessTold().get(told);
         if (listed.contains(FailureMode.ANY_PLACE)) {
             List<String> along = ((Shaft) part).along();
             return along.subList(0, Math.max(0, along.size() - 1));
         }
+        if (told.equals("side")) {
+            return listed.stream().filter(side -> canBeToward(part, side)).toList();
+        }
         return told.equals("at")
                 ? listed.stream().filter(at -> canStandAt(part, at)).toList()
                 : listed;
+    }
+
+    /** Whether a part that has to do with one side only has to do with this one. */
+    private boolean canBeToward(Part part, String word) {
+        List<Served> served = Served.by(layout, part);
+        return served.isEmpty()
+                || served.stream()
+                        .anyMatch(each -> each.side()
+                                .filter(side -> !side.word().equals(word))
+                                .isEmpty());
     }
 
     private boolean canStandAt(Part part, String at) {
