@@ -141,10 +141,7 @@ final class Occasions {
         if (!world.isWithoutDrive(gear) || told.effects().changeNothing()) {
             return false;
         }
-        return others.isEmpty() || alone(told, gear) || others.stream().noneMatch(other -> alone(other, gear));
-    }
-
-    private boolean alone(Told told, String gear) {
-        return new World(sound, told.effects()).isWithoutDrive(gear);
+        return told.takes().contains(gear)
+                || others.stream().noneMatch(other -> other.takes().contains(gear));
     }
 }

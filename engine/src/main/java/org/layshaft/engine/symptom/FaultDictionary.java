@@ -15,13 +15,13 @@ import org.layshaft.kb.pack.KnowledgeBase;
  * What every single fault of a layout shows, in every way that it may be: all parts, all gears, all situations. Immutable
  * and thread-safe; made once for each layout.
  */
-public final class Dictionary {
+public final class FaultDictionary {
     private final Sound sound;
     private final Cells cells;
     private final Symptoms symptoms;
     private final List<Entry> entries;
 
-    private Dictionary(Sound sound, Cells cells, Symptoms symptoms, List<Entry> entries) {
+    private FaultDictionary(Sound sound, Cells cells, Symptoms symptoms, List<Entry> entries) {
         this.sound = sound;
         this.cells = cells;
         this.symptoms = symptoms;
@@ -57,16 +57,16 @@ public final class Dictionary {
         }
     }
 
-    public static Dictionary of(KnowledgeBase knowledge, Box box) {
+    public static FaultDictionary of(KnowledgeBase knowledge, Box box) {
         Sound sound = Sound.of(box);
         Cells cells = new Cells(
                 sound.gearNames(), List.copyOf(knowledge.words().notices().keySet()));
         Symptoms symptoms = new Symptoms(sound, cells);
         List<Entry> entries = new ArrayList<>();
-        for (Told told : allTold(knowledge, box.layout())) {
+        for (Told told : allTold(knowledge, sound)) {
             entries.add(new Entry(told, symptoms.of(told)));
         }
-        return new Dictionary(sound, cells, symptoms, entries);
+        return new FaultDictionary(sound, cells, symptoms, entries);
     }
 
     public Layout layout() {
@@ -136,13 +136,14 @@ public final class Dictionary {
         return !one.fault().part().equals(other.fault().part());
     }
 
-    private static List<Told> allTold(KnowledgeBase knowledge, Layout layout) {
+    private static List<Told> allTold(KnowledgeBase knowledge, Sound sound) {
+        Layout layout = sound.layout();
         Possibilities possibilities = new Possibilities(layout);
         List<Told> all = new ArrayList<>();
         for (Part part : layout.parts().values()) {
             for (FailureMode mode : knowledge.failureModesOf(part)) {
                 ways(possibilities, Fault.of(part.id(), mode.name()), mode, part)
-                        .forEach(fault -> all.add(Told.of(layout, fault, mode)));
+                        .forEach(fault -> all.add(Told.of(sound, fault, mode)));
             }
         }
         return all;
