@@ -35,6 +35,7 @@ public final class LayoutChecks {
             new RepeatedIds(),
             new RepeatedMeshes(),
             new RoadFacts(),
+            new RollingElements(),
             new SidesOutOfReach(),
             new SidesWithoutTeeth(),
             new TiedAtTwoRatios(),

@@ -10,8 +10,10 @@ import java.util.Set;
  * @param outer id of the gear or shaft around it, or {@link #CASE}
  * @param thrust the ends that it keeps the shaft inside from moving toward, none of them for plain rollers; empty where
  *     the layout does not say
+ * @param rolling what rolls in it; empty where the layout does not say
  */
-public record Bearing(Named named, String inner, String outer, Optional<Set<Side>> thrust) implements Part {
+public record Bearing(Named named, String inner, String outer, Optional<Set<Side>> thrust, Optional<Rolling> rolling)
+        implements Part {
     /** Stands for the case of the box as the outer of a bearing. */
     public static final String CASE = "case";
 
@@ -19,9 +21,9 @@ public record Bearing(Named named, String inner, String outer, Optional<Set<Side
         thrust = thrust.map(Set::copyOf);
     }
 
-    /** One of which nobody has told what thrust it takes. */
+    /** One of which nobody has told more. */
     public Bearing(Named named, String inner, String outer) {
-        this(named, inner, outer, Optional.empty());
+        this(named, inner, outer, Optional.empty(), Optional.empty());
     }
 
     @Override

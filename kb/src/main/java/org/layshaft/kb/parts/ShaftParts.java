@@ -48,7 +48,8 @@ final class ShaftParts {
                             ledger.named(bearing.id(), DefaultNames.bearing(bearing.id()), bearing.naming()),
                             shaft,
                             bearing.in().map(Reference::id).orElse(Bearing.CASE),
-                            bearing.thrust()),
+                            bearing.thrust(),
+                            bearing.rolling()),
                     bearing.pointer());
         } else if (item instanceof TypedDogs dogs) {
             ledger.add(

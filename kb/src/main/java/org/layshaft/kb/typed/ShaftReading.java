@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.layshaft.kb.json.Item;
+import org.layshaft.kb.layout.Rolling;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Side;
 
@@ -111,6 +112,15 @@ final class ShaftReading {
                 id,
                 LayoutReading.naming(item),
                 in.text().map(shaft -> new Reference(shaft, in.pointer())),
-                item.get("thrust").text().map(ShaftReading::named));
+                item.get("thrust").text().map(ShaftReading::named),
+                Optional.of(item.get("rolling")).filter(Item::isObject).map(ShaftReading::rolling));
+    }
+
+    private static Rolling rolling(Item item) {
+        return new Rolling(
+                item.get("count").whole(),
+                item.get("element_mm").decimal(),
+                item.get("pitch_mm").decimal(),
+                item.get("contact_deg").decimal());
     }
 }
