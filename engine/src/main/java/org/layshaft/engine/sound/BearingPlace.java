@@ -45,6 +45,8 @@ record BearingPlace(Bearing bearing, Fraction inner, Fraction outer, boolean car
     /** Turns of the cage as the case, or the carrier, sees them. */
     Order cage(RollingOrders rolling) {
         Fraction againstOuter = rolling.cage().perTurn();
-        return new Order(outer.plus(difference().times(againstOuter)).absolute(), rolling.exact());
+        return new Order(
+                outer.plus(difference().times(againstOuter)).absolute(),
+                rolling.cage().exact());
     }
 }

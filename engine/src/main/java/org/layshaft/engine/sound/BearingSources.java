@@ -67,6 +67,8 @@ record BearingSources(Rates rates, Names names) {
         Fraction turns = place.difference();
         String between = againstEachOther(place);
         int count = rolling.count();
+        String along = rolling.saysAlong();
+        String share = rolling.saysShare();
         Beat withInner = beat(place.bearing().inner(), Order.exactly(place.inner()));
         Beat withOuter = beat(place.bearing().outer(), Order.exactly(place.outer()));
         Beat withCage = new Beat(place.bearing().id(), "the turns of the cage of " + name, place.cage(rolling));
@@ -75,14 +77,14 @@ record BearingSources(Rates rates, Names names) {
                         SourceKind.OUTER_RACE,
                         place,
                         "the balls or rollers of %s pass one place on its outer race".formatted(name),
-                        "%d/2 × (1 − d/D cos α) × %s".formatted(count, between),
+                        "%d/2 × (1 − %s) × %s".formatted(count, along, between),
                         rolling.outerRace().times(turns),
                         withOuter),
                 source(
                         SourceKind.INNER_RACE,
                         place,
                         "the balls or rollers of %s pass one place on its inner race".formatted(name),
-                        "%d/2 × (1 + d/D cos α) × %s".formatted(count, between),
+                        "%d/2 × (1 + %s) × %s".formatted(count, along, between),
                         rolling.innerRace().times(turns),
                         withInner),
                 source(
@@ -90,21 +92,21 @@ record BearingSources(Rates rates, Names names) {
                         place,
                         "one place on a ball or roller of %s strikes both races, twice in each of its own turns"
                                 .formatted(name),
-                        "D/d × (1 − (d/D cos α)²) × %s".formatted(between),
+                        "(1 − (%s)²) / (%s) × %s".formatted(along, share, between),
                         rolling.strikes().times(turns),
                         withCage),
                 source(
                         SourceKind.ELEMENT_SPIN,
                         place,
                         "a ball or roller of %s turns once about itself".formatted(name),
-                        "D/2d × (1 − (d/D cos α)²) × %s".formatted(between),
+                        "1/2 × (1 − (%s)²) / (%s) × %s".formatted(along, share, between),
                         rolling.spin().times(turns),
                         withCage),
                 source(
                         SourceKind.CAGE,
                         place,
                         "the cage of %s goes round once against its outer ring".formatted(name),
-                        "1/2 × (1 − d/D cos α) × %s".formatted(between),
+                        "1/2 × (1 − %s) × %s".formatted(along, between),
                         rolling.cage().times(turns))));
         if (!place.outer().isZero()) {
             found.add(cageInPlace(place, rolling));
@@ -119,8 +121,8 @@ record BearingSources(Rates rates, Names names) {
                 place,
                 "the cage of %s goes round once in %s"
                         .formatted(name(place), place.carried() ? "its carrier" : "the case"),
-                "%s turns of the outer ring, and 1/2 × (1 − d/D cos α) × %s on top of them"
-                        .formatted(place.outer(), place.difference()),
+                "%s of the outer ring + 1/2 × (1 − %s) × %s against it"
+                        .formatted(place.outer(), rolling.saysAlong(), place.difference()),
                 place.cage(rolling));
     }
 
@@ -148,7 +150,6 @@ record BearingSources(Rates rates, Names names) {
     }
 
     private boolean isLoaded(Bearing bearing) {
-        return rates.carrying().contains(bearing.inner())
-                && (bearing.outer().equals(Bearing.CASE) || rates.carrying().contains(bearing.outer()));
+        return rates.bears(bearing.inner()) && (bearing.outer().equals(Bearing.CASE) || rates.bears(bearing.outer()));
     }
 }

@@ -114,6 +114,15 @@ record Rates(
         return torques.filter(each -> each.carries(connection)).isPresent();
     }
 
+    /** Whether power goes through a body; for a spindle that is carried round, through its carrier. */
+    boolean bears(String body) {
+        return carrying.contains(body)
+                || layout.find(Shaft.class, body)
+                        .flatMap(Shaft::carriedBy)
+                        .filter(carrying::contains)
+                        .isPresent();
+    }
+
     private boolean liesAcross(String body) {
         return meshes().stream()
                 .anyMatch(mesh -> mesh.crossing()

@@ -7,48 +7,42 @@ import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Rolling;
 
 /**
- * How often what rolls in a bearing passes, for one turn of its inner ring against its outer ring, nothing sliding.
+ * How often what rolls in a bearing passes, for one turn of its inner ring against its outer ring, nothing sliding. Exact
+ * at a contact angle of 0; at any other its cosine stands as the nearest double.
  *
  * @param count balls or rollers
- * @param share diameter of a ball or roller over that of the pitch circle
- * @param along the same times the cosine of the contact angle
- * @param exact whether {@code along} is: at 0 degrees; else the cosine is not rational
+ * @param elementMm diameter of one
+ * @param pitchMm diameter of the circle through their middles
+ * @param contactDeg contact angle
  */
-record RollingOrders(int count, Fraction share, Fraction along, boolean exact) {
-    private static final Fraction TWO = Fraction.of(2);
+record RollingOrders(int count, BigDecimal elementMm, BigDecimal pitchMm, BigDecimal contactDeg) {
+    private static final Fraction HALF = Fraction.of(1, 2);
 
     static Telling<RollingOrders> of(Bearing bearing, Rolling rolling) {
         String name = bearing.name();
         Telling<Integer> count = rolling.count().isPresent()
                 ? Telling.told(rolling.count().getAsInt())
                 : Telling.missing("the number of balls or rollers of the " + name);
-        Telling<BigDecimal> element =
-                Telling.of(rolling.elementMm(), "the diameter of a ball or roller of the " + name);
-        Telling<BigDecimal> pitch = Telling.of(rolling.pitchMm(), "the pitch diameter of the " + name);
-        Telling<BigDecimal> contact = Telling.of(rolling.contactDeg(), "the contact angle of the " + name);
-        Telling<Fraction> share =
-                element.with(pitch, (ball, circle) -> Fraction.of(ball).over(Fraction.of(circle)));
-        return count.with(share, Sized::new).with(contact, (sized, degrees) -> sized.touchingAt(degrees));
+        return count.with(
+                        Telling.of(rolling.elementMm(), "the diameter of a ball or roller of the " + name)
+                                .with(Telling.of(rolling.pitchMm(), "the pitch diameter of the " + name), Across::new),
+                        Numbered::new)
+                .with(
+                        Telling.of(rolling.contactDeg(), "the contact angle of the " + name),
+                        (known, degrees) -> new RollingOrders(
+                                known.count(),
+                                known.across().elementMm(),
+                                known.across().pitchMm(),
+                                degrees));
     }
 
-    private record Sized(int count, Fraction share) {
-        RollingOrders touchingAt(BigDecimal degrees) {
-            if (degrees.signum() == 0) {
-                return new RollingOrders(count, share, share, true);
-            }
-            double cosine = Math.cos(Math.toRadians(degrees.doubleValue()));
-            return new RollingOrders(count, share, share.times(Order.standing(cosine)), false);
-        }
-    }
+    private record Across(BigDecimal elementMm, BigDecimal pitchMm) {}
+
+    private record Numbered(int count, Across across) {}
 
     /** Turns of the cage against the outer ring. */
     Order cage() {
-        return order(Fraction.ONE.minus(along).over(TWO));
-    }
-
-    /** Turns of the cage against the inner ring. */
-    Order cageAgainstInner() {
-        return order(Fraction.ONE.plus(along).over(TWO));
+        return order(Fraction.ONE.minus(along()).times(HALF));
     }
 
     Order outerRace() {
@@ -56,13 +50,12 @@ record RollingOrders(int count, Fraction share, Fraction along, boolean exact) {
     }
 
     Order innerRace() {
-        return cageAgainstInner().times(count);
+        return order(Fraction.ONE.plus(along()).times(HALF)).times(count);
     }
 
     /** Turns of a ball or roller about itself, as the cage sees them. */
     Order spin() {
-        Fraction square = along.times(along);
-        return order(Fraction.ONE.minus(square).over(TWO.times(share)));
+        return order(Fraction.ONE.minus(along().times(along())).times(HALF).over(share()));
     }
 
     /** One place on a ball or roller strikes the inner race and the outer race once each in a spin. */
@@ -70,7 +63,29 @@ record RollingOrders(int count, Fraction share, Fraction along, boolean exact) {
         return spin().times(2);
     }
 
+    /** The part of the pitch diameter that a ball or roller takes up along the line of contact: {@code 9.2/61 × cos 15.5°}. */
+    String saysAlong() {
+        return saysShare() + (isSquare() ? "" : " × cos %s°".formatted(contactDeg.toPlainString()));
+    }
+
+    /** {@code 9.2/61}. */
+    String saysShare() {
+        return "%s/%s".formatted(elementMm.toPlainString(), pitchMm.toPlainString());
+    }
+
+    private Fraction share() {
+        return Fraction.of(elementMm).over(Fraction.of(pitchMm));
+    }
+
+    private Fraction along() {
+        return isSquare() ? share() : share().times(Order.standing(Math.cos(Math.toRadians(contactDeg.doubleValue()))));
+    }
+
+    private boolean isSquare() {
+        return contactDeg.signum() == 0;
+    }
+
     private Order order(Fraction perTurn) {
-        return new Order(perTurn, exact);
+        return new Order(perTurn, isSquare());
     }
 }
