@@ -22,6 +22,12 @@ public record RoadSpeeds(Gearing gearing, Telling<RollingCircumference> tyre) {
         return kmhPerRpm(gear).map(kmh::over);
     }
 
+    /** Turns a minute of the box's output, whatever gear is in, or none. */
+    public Telling<Fraction> outputRpmAt(Fraction kmh) {
+        return Telling.of(gearing.behind(), "the axle ratio")
+                .with(tyre, (behind, rolls) -> kmh.times(MM_A_MINUTE).over(rolls.exactMm()).times(behind));
+    }
+
     /** A shift, up or down, at a road speed. */
     public Telling<Shift> shift(String from, String to, Fraction kmh) {
         return rpmAt(from, kmh).with(rpmAt(to, kmh), (before, after) -> new Shift(from, to, kmh, before, after));

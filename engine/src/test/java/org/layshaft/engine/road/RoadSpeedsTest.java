@@ -32,6 +32,16 @@ class RoadSpeedsTest {
         assertEquals(Telling.told(Fraction.of(90)), speeds.kmhAt("4", Fraction.of(3000)));
     }
 
+    /** At 30 km/h the wheels of 1.95 m turn 256.4 times a minute, and the output 3.9 times as often. */
+    @Test
+    void theOutputFollowsTheRoadInAnyGear() {
+        assertEquals(Telling.told(Fraction.of(1000)), speeds.outputRpmAt(Fraction.of(30)));
+        RoadSpeeds bare = new RoadSpeeds(new Gearing(FOUR_AND_REVERSE, Optional.empty()), speeds.tyre());
+        assertEquals(
+                List.of("the axle ratio is missing"),
+                bare.outputRpmAt(Fraction.of(30)).because());
+    }
+
     @Test
     void overallRatiosAndSteps() {
         assertEquals(Telling.told(Fraction.of(78, 10)), gearing.overall("2"));
