@@ -65,18 +65,32 @@ final class BetweenPacks {
     }
 
     private static void tellUnknownNotices(ReadPack pack, List<ReadPack> packs) {
-        Collection<String> known = packs.stream()
+        List<Word> known = packs.stream()
                 .filter(other -> other == pack || other.isSound())
                 .flatMap(other -> other.words().stream())
                 .map(Located::value)
                 .filter(word -> word.group() == Group.NOTICES)
-                .map(Word::key)
-                .collect(Collectors.toCollection(TreeSet::new));
-        pack.notices().stream()
-                .filter(notice -> !known.contains(notice.value()))
+                .toList();
+        Collection<String> ids = known.stream().map(Word::key).collect(Collectors.toCollection(TreeSet::new));
+        Stream.of(pack.notices(), pack.sorts())
+                .flatMap(List::stream)
+                .filter(notice -> !ids.contains(notice.value()))
                 .forEach(notice -> notice.broken(
                         "No words say what the notice '%s' is.".formatted(notice.value()),
                         notice.value(),
-                        "Add it to the 'notices' of a words file. " + Nearest.advice(notice.value(), known)));
+                        "Add it to the 'notices' of a words file. " + Nearest.advice(notice.value(), ids)));
+        tellSortsOfSorts(pack, known);
+    }
+
+    /** Sorts go one deep, so that none can go round in a ring. */
+    private static void tellSortsOfSorts(ReadPack pack, List<Word> known) {
+        Map<String, String> sorts = new HashMap<>();
+        known.forEach(word -> word.term().sort().ifPresent(sort -> sorts.putIfAbsent(word.key(), sort)));
+        pack.sorts().stream()
+                .filter(sort -> sorts.containsKey(sort.value()))
+                .forEach(sort -> sort.broken(
+                        "'%s' is itself a sort of '%s'.".formatted(sort.value(), sorts.get(sort.value())),
+                        sort.value(),
+                        "Name '%s' here: sorts go one deep.".formatted(sorts.get(sort.value()))));
     }
 }

@@ -23,6 +23,7 @@ final class PackReading {
     private final List<Located<TypedLayout>> layouts = new ArrayList<>();
     private final List<Located<FailureMode>> modes = new ArrayList<>();
     private final List<Located<String>> notices = new ArrayList<>();
+    private final List<Located<String>> sorts = new ArrayList<>();
     private final List<Located<Word>> words = new ArrayList<>();
     private final List<Phrase> phrases = new ArrayList<>();
     private final List<Report> reports = new ArrayList<>();
@@ -40,6 +41,7 @@ final class PackReading {
                 reading.layouts,
                 reading.modes,
                 reading.notices,
+                reading.sorts,
                 reading.words,
                 reading.phrases,
                 reading.reports,
@@ -63,7 +65,10 @@ final class PackReading {
                 modes.addAll(FailureModesReading.of(document, report));
                 notices.addAll(FailureModesReading.notices(document, report));
             }
-            case WORDS -> words.addAll(WordsReading.words(document, report));
+            case WORDS -> {
+                words.addAll(WordsReading.words(document, report));
+                sorts.addAll(WordsReading.sorts(document, report));
+            }
             case PHRASES -> phrases.addAll(WordsReading.phrases(document, report));
         }
     }

@@ -17,7 +17,8 @@ import org.layshaft.kb.words.Phrase;
  *
  * @param manifest empty where there is none that can be read, or where a layout file was read by itself
  * @param layouts as typed
- * @param notices every mention of a notice by its id
+ * @param notices every mention of a notice by its id in a failure mode
+ * @param sorts every mention of a notice by its id as what another is a sort of
  * @param reports one for each of its files, still open for findings that only show beside other packs
  * @param unopened what was found before any file was read
  */
@@ -26,6 +27,7 @@ record ReadPack(
         List<Located<TypedLayout>> layouts,
         List<Located<FailureMode>> modes,
         List<Located<String>> notices,
+        List<Located<String>> sorts,
         List<Located<Word>> words,
         List<Phrase> phrases,
         List<Report> reports,

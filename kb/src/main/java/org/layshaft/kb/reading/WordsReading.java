@@ -25,6 +25,15 @@ public final class WordsReading {
         return words;
     }
 
+    /** Every mention of a notice as what another is a sort of. */
+    public static List<Located<String>> sorts(Document document, Report report) {
+        return document.item().get("notices").entries().values().stream()
+                .map(notice -> notice.get("sort"))
+                .flatMap(sort ->
+                        sort.text().stream().map(id -> new Located<>(id, document.file(), sort.pointer(), report)))
+                .toList();
+    }
+
     public static List<Phrase> phrases(Document document, Report report) {
         Report notation = Report.on(document);
         document.item()

@@ -4,16 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.layshaft.kb.failure.EffectKind;
 import org.layshaft.kb.failure.FailureMode;
+import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.failure.NoticeLine;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.words.Term;
 import org.layshaft.kb.words.Words;
 
@@ -126,19 +132,21 @@ class TradePackTest {
     }
 
     @Test
-    void the_conditions_of_the_driver_are_known() {
-        assertEquals(
-                Set.of(
-                        "neutral-pedal-up",
-                        "neutral-pedal-down",
-                        "pulling",
-                        "overrun",
-                        "shifting-into",
-                        "selected",
-                        "at-the-lever",
-                        "standing",
-                        "rolling"),
-                WORDS.conditions().keySet());
+    void the_conditions_are_the_situations_and_what_may_hold_in_any_of_them() {
+        Set<String> conditions =
+                Arrays.stream(Situation.values()).map(Situation::word).collect(Collectors.toCollection(TreeSet::new));
+        Arrays.stream(Heat.values()).map(Heat::word).forEach(conditions::add);
+        conditions.add("after-work");
+        assertEquals(conditions, new TreeSet<>(WORDS.conditions().keySet()));
+    }
+
+    @Test
+    void one_word_does_not_stand_for_two_notices_nor_for_two_conditions() {
+        for (Map<String, Term> group : List.of(WORDS.notices(), WORDS.conditions())) {
+            Set<String> seen = new HashSet<>();
+            group.forEach((id, term) -> Stream.concat(Stream.of(term.name()), term.also().stream())
+                    .forEach(word -> assertTrue(seen.add(word), () -> id + " " + word)));
+        }
     }
 
     private static void isASentence(String text) {
