@@ -1,7 +1,10 @@
 package org.layshaft.engine.train;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.ShaftPiece;
@@ -63,10 +66,7 @@ public final class TrainBuilder {
                 .filter(gear -> changes.seizedGears().contains(gear.id()))
                 .map(this::seized)
                 .forEach(connections::add);
-        layout.all(Bearing.class)
-                .filter(bearing -> changes.fastBearings().contains(bearing.id()))
-                .flatMap(this::stuckFast)
-                .forEach(connections::add);
+        stuckFast().forEach(connections::add);
         layout.all(DogRing.class).map(this::dogRing).forEach(connections::add);
         layout.all(Joint.class)
                 .filter(joint -> !changes.parted().contains(joint.id()))
@@ -166,6 +166,16 @@ public final class TrainBuilder {
         return shaft.held()
                 ? new Connection.Held(gear.id(), shaft.id())
                 : new Connection.Seized(gear.id(), bodies.under(shaft, gear.id()));
+    }
+
+    /** What is held by several bearings is held by the first of them. */
+    private Collection<Connection> stuckFast() {
+        Map<String, Connection> byId = new LinkedHashMap<>();
+        layout.all(Bearing.class)
+                .filter(bearing -> changes.fastBearings().contains(bearing.id()))
+                .flatMap(this::stuckFast)
+                .forEach(connection -> byId.putIfAbsent(connection.id(), connection));
+        return byId.values();
     }
 
     /** In the case a shaft is held so; a free gear is seized to its shaft, and two shafts turn as one. */

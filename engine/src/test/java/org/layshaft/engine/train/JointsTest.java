@@ -62,7 +62,7 @@ class JointsTest {
 
     @Test
     void a_joint_is_on_the_rear_piece_of_a_cut_shaft() {
-        Changes cut = new Changes(Set.of(), Set.of(), Set.of(), Map.of("box-output", "box-first"), Set.of());
+        Changes cut = new Changes(Set.of(), Set.of(), Set.of(), Map.of("box-output", "box-first"), Set.of(), Set.of());
         Motion motion = TrainSolver.solve(new TrainBuilder(car, cut).at(FIRST));
         assertEquals(Outcome.DRIVES, motion.outcome());
     }

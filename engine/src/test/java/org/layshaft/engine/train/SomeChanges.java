@@ -1,14 +1,14 @@
 package org.layshaft.engine.train;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Shaft;
 
@@ -30,44 +30,42 @@ final class SomeChanges {
                 .filter(shaft -> !shaft.held())
                 .forEach(shaft -> shaft.along().forEach(item -> changes.add(cut(shaft.id(), item))));
         layout.all(HalfShaft.class).map(HalfShaft::id).forEach(halfShaft -> changes.add(parted(halfShaft)));
+        layout.all(Joint.class).map(Joint::id).forEach(joint -> changes.add(parted(joint)));
+        if (layout.outputs().size() > 1) {
+            layout.outputs().stream()
+                    .filter(output -> layout.find(Shaft.class, output).isPresent())
+                    .forEach(output -> changes.add(parted(output)));
+        }
+        layout.all(Bearing.class).map(Bearing::id).forEach(bearing -> changes.add(fast(bearing)));
         return changes;
     }
 
     /** Both at once; of two cuts in one shaft, the second. */
     static Changes both(Changes one, Changes other) {
-        Map<String, String> cuts = new HashMap<>(one.cuts());
-        cuts.putAll(other.cuts());
-        return new Changes(
-                union(one.strippedGears(), other.strippedGears()),
-                union(one.looseSeats(), other.looseSeats()),
-                union(one.seizedGears(), other.seizedGears()),
-                cuts,
-                union(one.partedHalfShafts(), other.partedHalfShafts()));
+        return one.and(other);
     }
 
     static Changes stripped(String gear) {
-        return new Changes(Set.of(gear), Set.of(), Set.of(), Map.of(), Set.of());
+        return new Changes(Set.of(gear), Set.of(), Set.of(), Map.of(), Set.of(), Set.of());
     }
 
     static Changes loose(String seat) {
-        return new Changes(Set.of(), Set.of(seat), Set.of(), Map.of(), Set.of());
+        return new Changes(Set.of(), Set.of(seat), Set.of(), Map.of(), Set.of(), Set.of());
     }
 
     static Changes seized(String gear) {
-        return new Changes(Set.of(), Set.of(), Set.of(gear), Map.of(), Set.of());
+        return new Changes(Set.of(), Set.of(), Set.of(gear), Map.of(), Set.of(), Set.of());
     }
 
     static Changes cut(String shaft, String behind) {
-        return new Changes(Set.of(), Set.of(), Set.of(), Map.of(shaft, behind), Set.of());
+        return new Changes(Set.of(), Set.of(), Set.of(), Map.of(shaft, behind), Set.of(), Set.of());
     }
 
-    static Changes parted(String halfShaft) {
-        return new Changes(Set.of(), Set.of(), Set.of(), Map.of(), Set.of(halfShaft));
+    static Changes parted(String part) {
+        return new Changes(Set.of(), Set.of(), Set.of(), Map.of(), Set.of(part), Set.of());
     }
 
-    private static Set<String> union(Set<String> one, Set<String> other) {
-        Set<String> both = new HashSet<>(one);
-        both.addAll(other);
-        return both;
+    static Changes fast(String bearing) {
+        return new Changes(Set.of(), Set.of(), Set.of(), Map.of(), Set.of(), Set.of(bearing));
     }
 }

@@ -2,6 +2,7 @@ package org.layshaft.engine.whatif;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.layshaft.engine.fault.Possibilities;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
