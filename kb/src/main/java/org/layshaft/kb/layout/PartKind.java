@@ -20,7 +20,7 @@ public enum PartKind {
     DETENT,
     INTERLOCK,
     INTERLOCK_PIECE,
-    /** The tracks of the drum that pushes rails one after another. */
+    /** The drum that pushes rails one after another. */
     SHIFT_DRUM,
     /** The finger that reaches into the rails. */
     SELECTOR_FINGER,

@@ -33,7 +33,7 @@ final class LeverFittings {
         if (selector.drum().isEmpty()) {
             add(PartKind.SELECTOR_FINGER, "selector-finger", "selector finger", Lever.GEAR, pointer);
         } else {
-            add(PartKind.SHIFT_DRUM, "drum-tracks", "drum tracks", Lever.GEAR, pointer);
+            add(PartKind.SHIFT_DRUM, "shift-drum", "shift drum", Lever.GEAR, pointer);
         }
         if (!isPowered(selector)) {
             add(PartKind.GEAR_LEVER, "gear-lever", "gear lever", Lever.GEAR, pointer);
