@@ -25,7 +25,10 @@ public record RoadSpeeds(Gearing gearing, Telling<RollingCircumference> tyre) {
     /** Turns a minute of the box's output, whatever gear is in, or none. */
     public Telling<Fraction> outputRpmAt(Fraction kmh) {
         return Telling.of(gearing.behind(), "the axle ratio")
-                .with(tyre, (behind, rolls) -> kmh.times(MM_A_MINUTE).over(rolls.exactMm()).times(behind));
+                .with(
+                        tyre,
+                        (behind, rolls) ->
+                                kmh.times(MM_A_MINUTE).over(rolls.exactMm()).times(behind));
     }
 
     /** A shift, up or down, at a road speed. */

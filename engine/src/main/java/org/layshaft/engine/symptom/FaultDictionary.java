@@ -2,6 +2,7 @@ package org.layshaft.engine.symptom;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.fault.Possibilities;
@@ -86,9 +87,14 @@ public final class FaultDictionary {
         return entries;
     }
 
-    /** What two faults show together. */
-    public Shown together(Entry one, Entry other) {
-        return symptoms.of(List.of(one.told, other.told));
+    /** The entry of a fault with everything told; empty where it is told otherwise than any. */
+    public Optional<Entry> entry(Fault fault) {
+        return entries.stream().filter(entry -> entry.fault().equals(fault)).findFirst();
+    }
+
+    /** What several faults show together. */
+    public Shown together(List<Entry> some) {
+        return symptoms.of(some.stream().map(entry -> entry.told).toList());
     }
 
     /** What happens with each two entries. */
@@ -126,7 +132,7 @@ public final class FaultDictionary {
             }
             for (Entry second : changing.subList(one + 1, changing.size())) {
                 if (areOfTwoParts(first, second)) {
-                    reader.pair(first, second, together(first, second));
+                    reader.pair(first, second, together(List.of(first, second)));
                 }
             }
         });
