@@ -82,6 +82,10 @@ final class Occasions {
                         && any(speedRead, world.moment(Situation.SELECTED, gear)::turns);
             case WHERE_NEUTRAL_DRIVES -> !isGear(gear) && world.neutralDrives();
             case WHERE_IT_LOCKS -> world.locks(gear);
+            case WHERE_TWO_CAN_MEET ->
+                isGear(gear)
+                        && sound.gear(gear).pushes().stream()
+                                .anyMatch(push -> world.letGo().contains(push.rail()));
         };
     }
 

@@ -8,6 +8,7 @@ import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Stance;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.train.Condition;
 import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Layout;
@@ -33,6 +34,14 @@ public final class World {
         this.effects = effects;
         this.trains = trains;
         this.shifting = new Shifting(sound.layout(), effects);
+    }
+
+    /** The world with these faults, everything told. */
+    public static World of(Sound sound, List<KnownFault> faults) {
+        Effects effects = faults.stream()
+                .map(known -> EffectsOf.fault(sound.layout(), known.fault(), known.mode()))
+                .reduce(Effects.NONE, Effects::and);
+        return new World(sound, effects);
     }
 
     Sound sound() {

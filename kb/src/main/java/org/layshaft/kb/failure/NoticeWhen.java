@@ -61,7 +61,9 @@ public enum NoticeWhen {
     /** Where this failure makes the box drive in neutral. */
     WHERE_NEUTRAL_DRIVES(EnumSet.of(NEUTRAL_PEDAL_UP)),
     /** Where this failure locks the box. */
-    WHERE_IT_LOCKS(EnumSet.of(SELECTED, NEUTRAL_PEDAL_UP));
+    WHERE_IT_LOCKS(EnumSet.of(SELECTED, NEUTRAL_PEDAL_UP)),
+    /** In a gear whose rail nothing keeps apart from another any more: it shows only when two are moved at once. */
+    WHERE_TWO_CAN_MEET(EnumSet.of(SHIFTING_INTO));
 
     private static final class Situations {
         static final Set<Situation> OF_MOTION = EnumSet.of(
