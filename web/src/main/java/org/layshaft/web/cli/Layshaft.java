@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             GearsCommand.class,
             AskCommand.class,
             RoadCommand.class,
+            SoundCommand.class,
             WordsCommand.class
         },
         footerHeading = "%nExamples:%n",

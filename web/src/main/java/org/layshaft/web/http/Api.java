@@ -6,10 +6,12 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.desk.Asked;
 import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.SoundDesk;
 import org.layshaft.web.json.AnswerJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.LayoutJson;
 import org.layshaft.web.json.LayoutsJson;
+import org.layshaft.web.json.SoundJson;
 import org.layshaft.web.json.WordsJson;
 
 /** The answers in JSON, the same as on the command line. */
@@ -43,6 +45,14 @@ final class Api {
 
     Reply words(Call call) {
         return json(WordsJson.of(desk.knowledge()));
+    }
+
+    Reply sound(Call call) {
+        return json(SoundJson.of(new SoundDesk(desk).listen(SoundCalls.request(call))));
+    }
+
+    Reply soundSchema(Call call) {
+        return Reply.of(200, SCHEMA, SoundJson.schema());
     }
 
     Reply answerSchema(Call call) {

@@ -21,6 +21,8 @@ final class Routes {
                 new Route("/api/gears", api::gears),
                 new Route("/api/ask", api::ask),
                 new Route("/api/words", api::words),
+                new Route("/api/sound", api::sound),
+                new Route("/api/sound.schema.json", api::soundSchema),
                 new Route("/api/answer.schema.json", api::answerSchema));
     }
 }

@@ -24,6 +24,7 @@ class ArrowsTest {
                                     "org.layshaft.engine.api",
                                     "org.layshaft.engine.exact",
                                     "org.layshaft.engine.road",
+                                    "org.layshaft.engine.sound",
                                     "org.layshaft.engine.stated",
                                     "org.layshaft.engine.words")
                             .negate()
