@@ -63,7 +63,11 @@ class ArrowsTest {
     @ArchTest
     static final ArchRule equations_know_nothing_of_rules = noClasses()
             .that()
-            .resideInAnyPackage("org.layshaft.engine.train..", "org.layshaft.engine.exact..")
+            .resideInAnyPackage(
+                    "org.layshaft.engine.train..",
+                    "org.layshaft.engine.exact..",
+                    "org.layshaft.engine.fault..",
+                    "org.layshaft.engine.symptom..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.layshaft.engine.rules..", "org.layshaft.engine.whatif..");
