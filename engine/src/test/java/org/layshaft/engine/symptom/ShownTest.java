@@ -61,7 +61,8 @@ class ShownTest {
         Shown warm = new Shown(Signs.none(), signs(new int[] {2}));
         assertFalse(alike.dependsOnHeat());
         assertTrue(warm.dependsOnHeat());
-        assertSame(alike.and(alike).cold(), alike.and(alike).hot());
+        Shown twice = alike.and(alike);
+        assertSame(twice.cold(), twice.hot());
         assertEquals(signs(new int[] {1, 2}), alike.and(warm).hot());
         assertEquals(plain, alike.and(warm).cold());
     }
