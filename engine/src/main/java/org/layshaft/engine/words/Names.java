@@ -95,7 +95,11 @@ public final class Names {
         return "%s: %s".formatted(condition(condition, at, gear(at).replace(" and ", " or ")), may);
     }
 
-    /** When something is noticed: {@code pulling in 3rd}, {@code shifting into 3rd}, {@code in neutral, pedal up}. */
+    /** When something is noticed: {@code pulling in 3rd and 4th}, {@code shifting into 3rd}, {@code in neutral, pedal up}. */
+    public String when(String condition, String at) {
+        return condition(condition, at, gear(at));
+    }
+
     private String condition(String id, String at, String gears) {
         String condition = name(words.conditions(), id);
         boolean ofGears = condition.contains("the gear");

@@ -25,6 +25,7 @@ import org.layshaft.kb.layout.Seat;
  * @param followsWork whether it comes of earlier work on the vehicle rather than of wear
  * @param cautions what to mind when working on it or driving on
  * @param leadsTo what it leads to if driven on
+ * @param normal whether it is no failure at all, but how a sound part may behave
  */
 public record FailureMode(
         PartKind befalls,
@@ -40,7 +41,8 @@ public record FailureMode(
         Depth seenAt,
         boolean followsWork,
         List<String> cautions,
-        List<String> leadsTo) {
+        List<String> leadsTo,
+        boolean normal) {
 
     /** In {@link #unlessTold}: every place along the shaft where it may be cut. */
     public static final String ANY_PLACE = "any place";

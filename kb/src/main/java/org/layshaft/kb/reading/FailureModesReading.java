@@ -75,7 +75,8 @@ public final class FailureModesReading {
                 word(item.get("seen_at"), Depth.values(), Depth::word).orElse(Depth.STRIPPED),
                 item.get("follows_work").truth().orElse(false),
                 item.get("cautions").texts(),
-                item.get("leads_to").texts());
+                item.get("leads_to").texts(),
+                item.get("normal").truth().orElse(false));
     }
 
     private static Optional<Effect> effect(Item item) {
