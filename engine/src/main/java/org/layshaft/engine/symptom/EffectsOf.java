@@ -69,6 +69,7 @@ final class EffectsOf {
             case SEIZED_TO_ITS_SHAFT -> seized.add(part.id());
             case LETS_NOTHING_ROLL -> fast.add(part.id());
             case CUT_BEHIND -> cuts.put(part.id(), argument);
+            case TIES_ITS_SIDES -> fast.add(((Fitting) part).of().orElseThrow());
             case PARTED -> part();
             case LETS_NO_DRIVE_THROUGH -> {
                 noDrive = true;

@@ -13,6 +13,7 @@ import org.layshaft.kb.failure.NoticeLine;
 import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Engagement;
+import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.PartKind;
 import org.layshaft.kb.layout.Side;
@@ -61,6 +62,7 @@ final class Occasions {
             case WHILE_IT_ROLLS_UNDER_LOAD ->
                 rolls(told, world.moment(situation, gear))
                         && any(about.bodies(), world.moment(situation, gear)::carries);
+            case WHILE_ITS_GEAR_TURNS_ON_IT -> liesUnderAGear(told) && rolls(told, world.moment(situation, gear));
             case WHILE_IT_CARRIES -> any(about.bodies(), world.moment(situation, gear)::carries);
             case WHILE_ITS_DRIVE_FLANK_CARRIES ->
                 any(about.gears(), body -> world.moment(situation, gear).carriesOn(body, Flank.DRIVE));
@@ -72,6 +74,7 @@ final class Occasions {
             case IN_ITS_GEAR -> isGear(gear) && takes(gear, told, line) && world.works(gear);
             case AT_ITS_GEAR -> isGear(gear) && takes(gear, told, line);
             case IN_ANY_GEAR -> isGear(gear) && world.works(gear);
+            case IN_A_GEAR_THROUGH_TEETH -> isGear(gear) && world.works(gear) && goesThroughTeeth(gear, world);
             case IN_A_GEAR_WITH_RING -> isGear(gear) && hasRing(gear, world) && world.works(gear);
             case IN_A_GEAR_WITHOUT_RING -> isGear(gear) && isRingless(gear, world) && world.works(gear);
             case ALWAYS -> true;
@@ -100,6 +103,17 @@ final class Occasions {
     private static boolean rolls(Told told, Moment moment) {
         boolean pressedOnly = told.part().kind() == PartKind.RELEASE_BEARING;
         return told.concerned().pairs().stream().anyMatch(pair -> moment.turnUnlike(pair, pressedOnly));
+    }
+
+    private boolean liesUnderAGear(Told told) {
+        return told.concerned().pairs().stream()
+                .anyMatch(pair -> layout.find(Gear.class, pair.outer()).isPresent());
+    }
+
+    private boolean goesThroughTeeth(String gear, World world) {
+        Moment pulling = world.moment(Situation.PULLING, gear);
+        return layout.all(Gear.class)
+                .anyMatch(any -> pulling.carriesOn(any.id(), Flank.DRIVE) || pulling.carriesOn(any.id(), Flank.COAST));
     }
 
     private boolean sidesDiffer(String differential, Moment moment) {

@@ -15,7 +15,7 @@ import java.util.TreeSet;
  * @param cuts by shaft, the id of what sits just in front of the break
  * @param parted half-shafts that no longer reach their wheel, joints that no longer join, and output shafts behind which
  *     nothing is turned any more
- * @param fastBearings bearings in which nothing turns
+ * @param fastBearings bearings in which nothing turns, and differentials whose sides turn as one
  */
 public record Changes(
         Set<String> strippedGears,

@@ -172,6 +172,19 @@ public sealed interface Connection {
         }
     }
 
+    /** A differential whose two sides turn as one. */
+    record Tied(String differential, String left, String right) implements Connection {
+        @Override
+        public String id() {
+            return "tied " + differential;
+        }
+
+        @Override
+        public Equation equation() {
+            return Equation.sameSpeed(left, right);
+        }
+    }
+
     /** A bevel differential: ω_left + ω_right = 2 ω_case, the side gears turning with their half-shafts. */
     record Split(String differential, String left, String right) implements Connection {
         @Override

@@ -211,10 +211,12 @@ public final class TrainBuilder {
                 .shaft()
                 .map(shaft -> new Connection.Seated(differential.id(), bodies.behind(shaft), differential.id()))
                 .ifPresent(connections::add);
-        connections.add(new Connection.Split(
-                differential.id(),
-                bodies.before(differential.sides().get(0)),
-                bodies.before(differential.sides().get(1))));
+        String left = bodies.before(differential.sides().get(0));
+        String right = bodies.before(differential.sides().get(1));
+        connections.add(new Connection.Split(differential.id(), left, right));
+        if (changes.fastBearings().contains(differential.id())) {
+            connections.add(new Connection.Tied(differential.id(), left, right));
+        }
         differential.sides().stream()
                 .flatMap(side -> layout.find(HalfShaft.class, side).stream())
                 .filter(halfShaft -> !changes.parted().contains(halfShaft.id()))

@@ -107,6 +107,7 @@ final class FaultFacts {
             case SEIZED_TO_ITS_SHAFT -> seizedGears.add(part.id());
             case CUT_BEHIND -> cut((Shaft) part, argument, here);
             case LETS_NOTHING_ROLL -> fastBearings.add(part.id());
+            case TIES_ITS_SIDES -> fastBearings.add(((Fitting) part).of().orElseThrow());
             case PARTED -> part(part, here);
             case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
             case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));

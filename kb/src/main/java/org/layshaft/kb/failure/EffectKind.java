@@ -22,6 +22,8 @@ public enum EffectKind {
     LETS_NO_DRIVE_THROUGH(
             Argument.NONE,
             Set.of(PartKind.CLUTCH, PartKind.DIFFERENTIAL_PINIONS, PartKind.CROSS_SHAFT, PartKind.SIDE_GEARS)),
+    /** The two sides of a differential turn as one. */
+    TIES_ITS_SIDES(Argument.NONE, Set.of(PartKind.DIFFERENTIAL_PINIONS, PartKind.LIMITED_SLIP)),
     /** What the fork moves stands off its middle, toward the argument. */
     STANDS_OFF_CENTRE(Argument.SIDE, Kinds.ENGAGING),
     /** What the fork moves does not engage on this side. */

@@ -32,6 +32,8 @@ public enum NoticeWhen {
     WHILE_IT_ROLLS(Situations.OF_MOTION),
     /** The same while what it bears carries power. */
     WHILE_IT_ROLLS_UNDER_LOAD(Situations.OF_MOTION),
+    /** For needles, while the free gear around them turns on them: not while that gear is engaged. */
+    WHILE_ITS_GEAR_TURNS_ON_IT(Situations.OF_MOTION),
     /** While the part carries power, whichever way. */
     WHILE_IT_CARRIES(Situations.OF_MOTION),
     /** While teeth of the part carry on the flank that the engine loads when it pulls forward. */
@@ -48,6 +50,8 @@ public enum NoticeWhen {
     AT_ITS_GEAR(EnumSet.of(AT_THE_LEVER)),
     /** In every gear that drives. */
     IN_ANY_GEAR(EnumSet.of(PULLING)),
+    /** In every gear whose drive goes through teeth, as that of a direct drive does not. */
+    IN_A_GEAR_THROUGH_TEETH(EnumSet.of(PULLING)),
     /** In every gear that has a blocking ring to bring the speeds together. */
     IN_A_GEAR_WITH_RING(EnumSet.of(SHIFTING_INTO)),
     /** In every gear that has none. */

@@ -38,6 +38,8 @@ public enum PartKind {
     /** What works a lever by air or electricity. */
     ACTUATOR,
     BEARING,
+    /** How two countershafts that share the drive are set to each other. */
+    TIMING,
     /** The bearing in the flywheel that carries the nose of the input shaft. */
     FLYWHEEL_BEARING,
     RELEASE_BEARING,

@@ -3,6 +3,8 @@ package org.layshaft.kb.parts;
 import java.util.Optional;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Fitting;
+import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.layout.GearForm;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.MeshKind;
@@ -54,7 +56,7 @@ final class DriveFittings {
                 .limitedSlip()
                 .ifPresent(slip ->
                         add(PartKind.LIMITED_SLIP, id + "-limited-slip", words + " limited-slip clutch", id, pointer));
-        differential.ringGear().ifPresent(ring -> {
+        differential.ringGear().filter(this::isSetByHand).ifPresent(ring -> {
             String before =
                     id.endsWith("differential") ? id.substring(0, id.length() - "differential".length()) : id + "-";
             add(
@@ -64,6 +66,13 @@ final class DriveFittings {
                     ring,
                     pointer);
         });
+    }
+
+    /** Depth and backlash are set where ring gear and pinion are bevels; parallel shafts stand as the case has them. */
+    private boolean isSetByHand(String ringGear) {
+        return ledger.all(Gear.class)
+                .map(PartLedger.Placed::part)
+                .anyMatch(gear -> gear.id().equals(ringGear) && gear.form() == GearForm.BEVEL);
     }
 
     private void halfShaft(HalfShaft halfShaft, String pointer) {

@@ -52,6 +52,9 @@ final class FittingParts {
                                 DefaultNames.words(gear.part().id()) + " thrust washer",
                                 gear.part().id()),
                         gear.pointer()));
+        SharedDrive.found(layout, ledger)
+                .ifPresent(
+                        pointer -> add(PartKind.TIMING, "countershaft-timing", "timing of the countershafts", pointer));
     }
 
     private boolean hasRing(Sleeve sleeve) {

@@ -43,7 +43,7 @@ final class InterlockParts {
             case PINS -> pins();
             case PLATE -> List.of(whole(Form.PLATE, "interlock plate", rails));
             case COLLAR -> List.of(whole(Form.COLLAR, "interlock collar", rails));
-            case DRUM -> List.of(whole(Form.DRUM, "shift drum grooves", rails));
+            case DRUM -> List.of(whole(Form.DRUM, "drum tracks", rails));
             case NONE -> List.of();
         };
     }

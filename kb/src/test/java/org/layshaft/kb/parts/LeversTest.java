@@ -82,9 +82,9 @@ class LeversTest {
         assertEquals(List.of("gear neutral 1-rear+hi-lo-rear 2-3-front+hi-lo-front"), told(layout));
         Interlock interlock = layout.the(Interlock.class, "interlock");
         assertEquals(InterlockKind.DRUM, interlock.form());
-        assertEquals(List.of("shift-drum-grooves"), interlock.pieces());
-        InterlockPiece drum = layout.the(InterlockPiece.class, "shift-drum-grooves");
-        assertEquals("shift drum grooves", drum.name());
+        assertEquals(List.of("drum-tracks"), interlock.pieces());
+        InterlockPiece drum = layout.the(InterlockPiece.class, "drum-tracks");
+        assertEquals("drum tracks", drum.name());
         assertEquals(InterlockPiece.Form.DRUM, drum.form());
         assertEquals(List.of("1-rail", "2-3-rail", "hi-lo-rail"), drum.rails());
     }
