@@ -23,6 +23,7 @@ public final class World {
     private final Trains trains;
     private final Shifting shifting;
     private final Map<String, Stance> stances = new HashMap<>();
+    private final Map<String, Trains.Solved> solved = new HashMap<>();
     private final Map<Situation, Map<String, Moment>> moments = new HashMap<>();
 
     World(Sound sound, Effects effects) {
@@ -135,7 +136,7 @@ public final class World {
     }
 
     private Moment loaded(String gear, Condition condition, boolean pulls, boolean overruns) {
-        Trains.Solved solved = trains.at(stance(gear));
+        Trains.Solved solved = solved(gear);
         boolean any = pulls || overruns;
         return new Moment(
                 trains.turned(stance(gear), condition),
@@ -153,7 +154,7 @@ public final class World {
         Condition turning =
                 new Condition(Condition.Clutch.ENGAGED, Condition.Vehicle.ROLLING, Condition.Pull.DRIVE, bend);
         boolean canRoll = trains.turned(stance(gear), turning).wheelsCanRoll();
-        Trains.Solved solved = trains.at(stance(gear));
+        Trains.Solved solved = solved(gear);
         return new Moment(
                 trains.turned(stance(gear), canRoll ? turning : Condition.ROLLING),
                 solved.carrying(),
@@ -163,7 +164,11 @@ public final class World {
     }
 
     private Motion motion(String at) {
-        return trains.at(stance(at)).state().motion();
+        return solved(at).state().motion();
+    }
+
+    private Trains.Solved solved(String at) {
+        return solved.computeIfAbsent(at, gear -> trains.at(stance(gear)));
     }
 
     private Stance stance(String at) {
