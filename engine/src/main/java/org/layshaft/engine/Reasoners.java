@@ -1,8 +1,10 @@
 package org.layshaft.engine;
 
 import java.util.List;
+import org.layshaft.engine.api.Diagnostician;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.rules.Derivation;
+import org.layshaft.engine.suspects.StandardDiagnostician;
 import org.layshaft.engine.whatif.StandardReasoner;
 import org.layshaft.kb.pack.KnowledgeBase;
 
@@ -23,5 +25,10 @@ public final class Reasoners {
     /** One that draws on everything the knowledge base holds. Making it is quick; the rules load at its first question. */
     public static Reasoner standard(KnowledgeBase knowledge) {
         return new StandardReasoner(knowledge);
+    }
+
+    /** One that goes back from what is noticed; what faults show is worked out at the first question about a layout. */
+    public static Diagnostician diagnostician(KnowledgeBase knowledge, Reasoner reasoner) {
+        return new StandardDiagnostician(knowledge, reasoner);
     }
 }

@@ -1,0 +1,51 @@
+package org.layshaft.engine.api;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.kb.failure.Situation;
+
+/**
+ * Something to try, or to look at, that would split the suspects.
+ *
+ * @param says what to do: {@code pulling in 2nd}, or how a suspect is confirmed
+ * @param situation when to look out; empty where a part is looked at
+ * @param gears in which gears, one after another; none where the situation is not in gear
+ * @param effort what trouble it is
+ * @param bits by how much it is expected to narrow the suspects down, as information
+ * @param outcomes what may come of it, the likeliest first
+ */
+public record NextTest(
+        String says,
+        Optional<Situation> situation,
+        List<String> gears,
+        Effort effort,
+        double bits,
+        List<Outcome> outcomes) {
+    public NextTest {
+        gears = List.copyOf(gears);
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** Expected information for one unit of trouble. */
+    public double worth() {
+        return bits / (effort.cost() * Math.max(1, gears.size()));
+    }
+
+    /**
+     * One thing that may come of a test.
+     *
+     * @param says it in words: {@code it makes a noise}, {@code nothing is noticed}
+     * @param chance how likely, from 0 to 1, going by how well the suspects fit and how common they are
+     * @param evidence what to add to the evidence then; empty where a part is looked at
+     * @param leaves places in the list of singles, from 0, of the suspects that it would leave
+     * @param rulesOut the places of those that it would speak against
+     */
+    public record Outcome(
+            String says, double chance, List<Observation> evidence, List<Integer> leaves, List<Integer> rulesOut) {
+        public Outcome {
+            evidence = List.copyOf(evidence);
+            leaves = List.copyOf(leaves);
+            rulesOut = List.copyOf(rulesOut);
+        }
+    }
+}

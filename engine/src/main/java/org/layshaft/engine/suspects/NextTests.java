@@ -1,0 +1,125 @@
+package org.layshaft.engine.suspects;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.layshaft.engine.api.Effort;
+import org.layshaft.engine.api.NextTest;
+import org.layshaft.engine.symptom.Cell;
+import org.layshaft.engine.symptom.Cells;
+import org.layshaft.kb.failure.Situation;
+
+/** What to try next: in every cell that nobody has tried, and of every part that is suspected. */
+final class NextTests {
+    /** So many are told of. */
+    private static final int TOLD = 10;
+
+    /** So many ways of looking at a part are told of. */
+    private static final int LOOKED_AT = 4;
+
+    /** What teaches less is not worth the trouble. */
+    private static final double LEAST_BITS = 0.02;
+
+    private final Cells cells;
+    private final Clues clues;
+    private final Profile.Index index;
+    private final TestWords words;
+
+    NextTests(Cells cells, Clues clues, Sorts sorts, ObservationWords words) {
+        this.cells = cells;
+        this.clues = clues;
+        this.index = new Profile.Index(cells, sorts);
+        this.words = new TestWords(index, words);
+    }
+
+    /**
+     * @param suspects the best first
+     * @param says each of them in words
+     */
+    List<NextTest> of(List<Candidate> suspects, List<String> says) {
+        if (suspects.size() < 2) {
+            return List.of();
+        }
+        Odds odds = new Odds(suspects, index);
+        Stream<NextTest> tried = Stream.of(Situation.values()).flatMap(situation -> best(situation, odds).stream());
+        Stream<NextTest> lookedAt = IntStream.range(0, suspects.size())
+                .filter(i -> !suspects.get(i).mode().normal())
+                .mapToObj(i -> looking(suspects.get(i), says.get(i), i, suspects.size(), odds))
+                .sorted(BY_WORTH)
+                .limit(LOOKED_AT);
+        return Stream.concat(tried, lookedAt)
+                .filter(test -> test.bits() >= LEAST_BITS)
+                .sorted(BY_WORTH)
+                .limit(TOLD)
+                .toList();
+    }
+
+    private static final Comparator<NextTest> BY_WORTH =
+            Comparator.comparingDouble(NextTest::worth).reversed();
+
+    /** The best to be tried in a situation: in one gear, or in one after another. */
+    private Optional<NextTest> best(Situation situation, Odds odds) {
+        List<String> open = cells.gears(situation).stream()
+                .filter(gear -> !clues.tried(situation, gear))
+                .toList();
+        List<List<String>> choices = new ArrayList<>();
+        open.forEach(gear -> choices.add(List.of(gear)));
+        if (open.size() > 1) {
+            choices.add(open);
+        }
+        return choices.stream()
+                .map(gears -> trying(situation, gears, odds))
+                .max(Comparator.comparingDouble(NextTest::worth));
+    }
+
+    private NextTest trying(Situation situation, List<String> gears, Odds odds) {
+        BitSet tried = new BitSet();
+        gears.forEach(gear -> tried.or(index.cell(new Cell(situation, gear))));
+        Map<BitSet, double[]> outcomes = odds.outcomes(tried);
+        BitSet any = new BitSet();
+        outcomes.keySet().forEach(any::or);
+        return new NextTest(
+                words.trying(situation, gears),
+                Optional.of(situation),
+                situation.isInGear() ? gears : List.of(),
+                Effort.of(situation),
+                odds.bits(outcomes),
+                outcomes.entrySet().stream()
+                        .map(entry -> new NextTest.Outcome(
+                                words.noticed(entry.getKey(), situation, gears),
+                                odds.chance(entry.getValue()),
+                                words.evidence(entry.getKey(), any, situation, gears),
+                                places(entry.getValue(), true),
+                                places(entry.getValue(), false)))
+                        .sorted(Comparator.comparingDouble(NextTest.Outcome::chance)
+                                .reversed())
+                        .toList());
+    }
+
+    private static List<Integer> places(double[] outcome, boolean possible) {
+        return IntStream.range(0, outcome.length)
+                .filter(i -> outcome[i] > 0 == possible)
+                .boxed()
+                .toList();
+    }
+
+    private static NextTest looking(Candidate suspect, String says, int place, int count, Odds odds) {
+        List<Integer> others =
+                IntStream.range(0, count).filter(i -> i != place).boxed().toList();
+        return new NextTest(
+                suspect.mode().confirm(),
+                Optional.empty(),
+                List.of(),
+                Effort.of(suspect.mode().seenAt()),
+                odds.bits(place),
+                List.of(
+                        new NextTest.Outcome(says, odds.of(place), List.of(), List.of(place), others),
+                        new NextTest.Outcome(
+                                "not so: " + says, 1 - odds.of(place), List.of(), others, List.of(place))));
+    }
+}

@@ -1,0 +1,87 @@
+package org.layshaft.engine.suspects;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.layshaft.engine.symptom.Cell;
+import org.layshaft.engine.symptom.Cells;
+import org.layshaft.engine.symptom.Shown;
+
+/**
+ * What one would find in each cell, as far as people tell notices apart: by family.
+ *
+ * @param certain numbers of {@link Index}
+ * @param possible those, and what may be found besides
+ */
+record Profile(BitSet certain, BitSet possible) {
+
+    /** Numbers of cells and families of notices. */
+    static final class Index {
+        private final Cells cells;
+        private final Map<Cell, Integer> rows = new HashMap<>();
+        private final List<String> families;
+        private final Map<String, Integer> columns = new HashMap<>();
+
+        Index(Cells cells, Sorts sorts) {
+            this.cells = cells;
+            this.families = new ArrayList<>(sorts.families());
+            cells.all().forEach(cell -> rows.put(cell, rows.size()));
+            for (String family : families) {
+                sorts.of(family).forEach(notice -> columns.put(notice, families.indexOf(family)));
+            }
+        }
+
+        Profile of(Shown shown) {
+            BitSet certain = new BitSet();
+            BitSet possible = new BitSet();
+            for (BitSet signs : List.of(shown.cold().certain(), shown.hot().certain())) {
+                add(signs, possible);
+            }
+            for (BitSet signs : List.of(shown.cold().perhaps(), shown.hot().perhaps())) {
+                add(signs, possible);
+            }
+            BitSet always = (BitSet) shown.cold().certain().clone();
+            always.and(shown.hot().certain());
+            add(always, certain);
+            return new Profile(certain, possible);
+        }
+
+        private void add(BitSet signs, BitSet to) {
+            for (int number = signs.nextSetBit(0); number >= 0; number = signs.nextSetBit(number + 1)) {
+                to.set(rows.get(cells.cell(number)) * families.size() + columns.get(cells.notice(number)));
+            }
+        }
+
+        /** Every number of a cell. */
+        BitSet cell(Cell cell) {
+            BitSet numbers = new BitSet();
+            int first = rows.get(cell) * families.size();
+            numbers.set(first, first + families.size());
+            return numbers;
+        }
+
+        String family(int number) {
+            return families.get(number % families.size());
+        }
+
+        Cell cellOf(int number) {
+            return cells.all().get(number / families.size());
+        }
+    }
+
+    BitSet certainOf(BitSet cells) {
+        return common(certain, cells);
+    }
+
+    BitSet possibleOf(BitSet cells) {
+        return common(possible, cells);
+    }
+
+    private static BitSet common(BitSet one, BitSet other) {
+        BitSet common = (BitSet) other.clone();
+        common.and(one);
+        return common;
+    }
+}

@@ -1,0 +1,72 @@
+package org.layshaft.engine.suspects;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.layshaft.engine.api.Observation;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.failure.Situation;
+
+/** Tests and what may come of them, in words and as evidence. */
+final class TestWords {
+    private final Profile.Index index;
+    private final ObservationWords words;
+
+    TestWords(Profile.Index index, ObservationWords words) {
+        this.index = index;
+        this.words = words;
+    }
+
+    String trying(Situation situation, List<String> gears) {
+        return gears.size() > 1 ? "one after another: " + words.when(situation, gears) : words.when(situation, gears);
+    }
+
+    /** {@code it makes a noise}; of several gears {@code shifting into 2nd: it grinds going in}. */
+    String noticed(BitSet found, Situation situation, List<String> gears) {
+        List<String> parts = new ArrayList<>();
+        gearsByFamily(found)
+                .forEach((family, in) -> parts.add(
+                        gears.size() > 1
+                                ? "%s: %s".formatted(words.when(situation, in), words.says(family))
+                                : words.says(family)));
+        return parts.isEmpty() ? "nothing is noticed" : Names.joined(parts);
+    }
+
+    /**
+     * What to note down then.
+     *
+     * @param any whatever some suspect may show there
+     */
+    List<Observation> evidence(BitSet found, BitSet any, Situation situation, List<String> gears) {
+        Map<String, List<String>> noticed = gearsByFamily(found);
+        List<Observation> evidence = new ArrayList<>();
+        for (String family : gearsByFamily(any).keySet()) {
+            List<String> in = noticed.getOrDefault(family, List.of());
+            List<String> out = gears.stream().filter(gear -> !in.contains(gear)).toList();
+            if (!in.isEmpty()) {
+                evidence.add(observation(family, situation, in, true));
+            }
+            if (!out.isEmpty()) {
+                evidence.add(observation(family, situation, out, false));
+            }
+        }
+        return evidence;
+    }
+
+    private static Observation observation(String family, Situation situation, List<String> gears, boolean seen) {
+        return new Observation(
+                family, Optional.of(situation), situation.isInGear() ? gears : List.of(), seen, Optional.empty());
+    }
+
+    private Map<String, List<String>> gearsByFamily(BitSet found) {
+        Map<String, List<String>> gears = new LinkedHashMap<>();
+        for (int number = found.nextSetBit(0); number >= 0; number = found.nextSetBit(number + 1)) {
+            gears.computeIfAbsent(index.family(number), any -> new ArrayList<>())
+                    .add(index.cellOf(number).gear());
+        }
+        return gears;
+    }
+}
