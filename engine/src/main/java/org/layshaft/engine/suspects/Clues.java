@@ -14,20 +14,18 @@ import org.layshaft.kb.failure.Situation;
 /** Evidence about one layout, taken apart by gears. Immutable. */
 final class Clues {
     private final Cells cells;
-    private final Sorts sorts;
     private final List<Clue> seen = new ArrayList<>();
     private final List<Clue> notSeen = new ArrayList<>();
     private final BitSet covered = new BitSet();
 
-    Clues(Evidence evidence, Cells cells, Sorts sorts) {
-        this.cells = cells;
-        this.sorts = sorts;
+    Clues(Evidence evidence, Book book, Sorts sorts) {
+        this.cells = book.dictionary().cells();
         for (Observation observation : evidence.observations()) {
             for (Observation single : byGear(observation)) {
                 Clue clue = new Clue(
                         single,
-                        numbers(single, sorts.of(single.notice())),
-                        numbers(single, sorts.kin(single.notice())));
+                        told(single, sorts.of(single.notice()), book.shown()),
+                        told(single, sorts.kin(single.notice()), book.shown()));
                 (clue.seen() ? seen : notSeen).add(clue);
                 covered.or(clue.exact());
                 covered.or(clue.kin());
@@ -70,23 +68,34 @@ final class Clues {
                         .toList();
     }
 
-    private BitSet numbers(Observation observation, Set<String> notices) {
+    /** The cells named; where no fault shows anything there, those near, since it must have been told of another. */
+    private BitSet told(Observation observation, Set<String> notices, BitSet shown) {
+        BitSet named = numbers(
+                observation, notices, observation.situation().map(Set::of).orElse(Set.of()));
+        return named.intersects(shown)
+                ? named
+                : numbers(
+                        observation,
+                        notices,
+                        observation.situation().map(Near::to).orElse(Set.of()));
+    }
+
+    private BitSet numbers(Observation observation, Set<String> notices, Set<Situation> situations) {
         BitSet numbers = new BitSet();
         for (Cell cell : cells.all()) {
-            if (isMeant(observation, cell)) {
+            if (isMeant(observation, situations, cell)) {
                 notices.forEach(notice -> numbers.set(cells.number(cell, notice)));
             }
         }
         return numbers;
     }
 
-    private static boolean isMeant(Observation observation, Cell cell) {
+    private static boolean isMeant(Observation observation, Set<Situation> situations, Cell cell) {
         boolean gear = observation.gears().isEmpty() || observation.gears().contains(cell.gear());
-        return gear
-                && observation
-                        .situation()
-                        .map(cell.situation()::equals)
-                        // "Quiet in fourth" is said of driving, not of waiting with the pedal down.
-                        .orElse(observation.gears().isEmpty() || cell.situation() != Situation.IN_GEAR_PEDAL_DOWN);
+        // "Quiet in fourth" is said of driving, not of waiting with the pedal down.
+        boolean when = situations.isEmpty()
+                ? observation.gears().isEmpty() || cell.situation() != Situation.IN_GEAR_PEDAL_DOWN
+                : situations.contains(cell.situation());
+        return gear && when;
     }
 }

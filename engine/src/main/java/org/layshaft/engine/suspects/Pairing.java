@@ -102,7 +102,7 @@ final class Pairing {
     private Pair together(Glance glance) {
         Way one = glance.one();
         Way other = glance.other();
-        Shown shown = dictionary.together(one.entry(), other.entry());
+        Shown shown = dictionary.together(List.of(one.entry(), other.entry()));
         Assessment assessment = Assessment.of(shown, clues);
         int standing = assessment.shortfall()
                 + Weights.unlooked(assessment.unlooked())

@@ -19,7 +19,7 @@ public final class StandardDiagnostician implements Diagnostician {
     private final KnowledgeBase knowledge;
     private final Reasoner reasoner;
     private final Sorts sorts;
-    private final Map<Layout, FaultDictionary> dictionaries = new ConcurrentHashMap<>();
+    private final Map<Layout, Book> books = new ConcurrentHashMap<>();
 
     /** @param reasoner of the same knowledge */
     public StandardDiagnostician(KnowledgeBase knowledge, Reasoner reasoner) {
@@ -32,9 +32,10 @@ public final class StandardDiagnostician implements Diagnostician {
     public Suspects suspects(Layout layout, Evidence evidence) {
         Box box = reasoner.box(layout);
         EvidenceCheck.check(layout, evidence, knowledge.words().notices().keySet(), gears(box));
-        FaultDictionary dictionary = dictionaries.computeIfAbsent(layout, any -> FaultDictionary.of(knowledge, box));
+        Book book = books.computeIfAbsent(layout, any -> Book.of(FaultDictionary.of(knowledge, box)));
+        FaultDictionary dictionary = book.dictionary();
         Names names = new Names(layout, knowledge.words());
-        Clues clues = new Clues(evidence, dictionary.cells(), sorts);
+        Clues clues = new Clues(evidence, book, sorts);
         Ranking ranking = new Ranking(evidence.afterWork(), Stroke.sharedBy(evidence, box, names));
         ObservationWords words = new ObservationWords(names, knowledge.words());
         Telling telling = new Telling(dictionary.cells(), clues, ranking, words, fault -> reasoner.say(layout, fault));
