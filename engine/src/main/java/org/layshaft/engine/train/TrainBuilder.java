@@ -52,8 +52,11 @@ public final class TrainBuilder {
         return bodies.input();
     }
 
+    /** Wheels, and the rear ends of shafts, by which the drive still leaves toward the road. */
     public List<String> outputs() {
-        return bodies.outputs();
+        return bodies.outputs().stream()
+                .filter(output -> !changes.parted().contains(ShaftPiece.shaftOf(output)))
+                .toList();
     }
 
     /** What is tied wherever the sleeves stand. */
@@ -136,12 +139,7 @@ public final class TrainBuilder {
 
     /** Straight ahead, all that the drive leaves by rolls along one road. */
     private Stream<Connection> rolling() {
-        List<String> outputs = bodies.outputs();
-        return outputs.size() > 1
-                ? outputs.stream()
-                        .filter(output -> !changes.parted().contains(ShaftPiece.shaftOf(output)))
-                        .map(Connection.Rolling::new)
-                : Stream.of();
+        return bodies.outputs().size() > 1 ? outputs().stream().map(Connection.Rolling::new) : Stream.of();
     }
 
     private Stream<Connection> seat(Gear gear) {

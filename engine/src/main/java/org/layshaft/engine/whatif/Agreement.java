@@ -1,8 +1,13 @@
 package org.layshaft.engine.whatif;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.rules.fact.Fact;
+import org.layshaft.engine.rules.fact.Verdicts;
+import org.layshaft.engine.symptom.World;
 
 /**
  * Holds the rules against the equations. The two share no code beyond the facts; where they differ, one of them is
@@ -28,5 +33,34 @@ final class Agreement {
                                     byEquations,
                                     motion.ratio()));
         }
+    }
+
+    /** Throws {@link IllegalStateException} where they differ about what becomes of a gear, or of neutral. */
+    static void requireVerdicts(Run run, World equations) {
+        List<String> differing = new ArrayList<>();
+        run.derivation().all(Verdicts.SoundGear.class).map(Verdicts.SoundGear::gear).forEach(gear -> {
+            boolean locks = isConcluded(run, new Verdicts.Locks(gear));
+            boolean notDriven = isConcluded(run, new Verdicts.NotDriven(gear));
+            if (equations.works(gear) != isConcluded(run, new Verdicts.Works(gear))
+                    || equations.locks(gear) != locks
+                    || equations.isWithoutDrive(gear) != (notDriven && !locks)) {
+                differing.add(gear);
+            }
+        });
+        boolean drives = run.derivation()
+                .find(Verdicts.DrivesOtherwise.class, other -> other.gear().equals(Run.NEUTRAL))
+                .isPresent();
+        boolean locks = isConcluded(run, new Verdicts.Locks(Run.NEUTRAL));
+        if (equations.neutralDrives() != drives || equations.locks(Run.NEUTRAL) != locks) {
+            differing.add(Run.NEUTRAL);
+        }
+        if (!differing.isEmpty()) {
+            throw new IllegalStateException("Rules and equations disagree about what becomes of %s."
+                    .formatted(String.join(", ", differing)));
+        }
+    }
+
+    private static boolean isConcluded(Run run, Fact verdict) {
+        return run.derivation().stepOf(verdict).isPresent();
     }
 }

@@ -12,16 +12,14 @@ import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.fault.Parting;
 import org.layshaft.engine.fault.Planes;
 import org.layshaft.engine.fault.Served;
+import org.layshaft.engine.fault.Sides;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Faulty;
-import org.layshaft.engine.rules.fact.Verdicts;
 import org.layshaft.engine.train.Changes;
+import org.layshaft.engine.train.Train;
 import org.layshaft.kb.failure.Effect;
-import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
-import org.layshaft.kb.failure.NoticeLine;
-import org.layshaft.kb.failure.Situation;
-import org.layshaft.kb.layout.BlockingRing;
+import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
@@ -37,9 +35,9 @@ import org.layshaft.kb.layout.Sleeve;
 /** What faults, with everything told, change in the equations and in the facts that the rules read. */
 final class FaultFacts {
     private final Layout layout;
-    private final Box box;
+    private final List<KnownFault> faults;
     private final List<Fact> facts = new ArrayList<>();
-    private final Map<String, Faulty.Present> present = new HashMap<>();
+    private final Map<String, Faulty.Present> seizing = new HashMap<>();
     private final Set<String> strippedGears = new HashSet<>();
     private final Set<String> looseSeats = new HashSet<>();
     private final Set<String> seizedGears = new HashSet<>();
@@ -47,24 +45,22 @@ final class FaultFacts {
     private final Set<String> parted = new HashSet<>();
     private final Set<String> fastBearings = new HashSet<>();
 
-    /** Finds the gears, by name, that a member engages on a side. */
-    interface Box {
-        Stream<String> gearsAt(String member, Side side);
-    }
-
-    private FaultFacts(Layout layout, Box box) {
+    private FaultFacts(Layout layout, List<KnownFault> faults) {
         this.layout = layout;
-        this.box = box;
+        this.faults = List.copyOf(faults);
+        faults.forEach(this::add);
     }
 
     static FaultFacts none(Layout layout) {
-        return new FaultFacts(layout, (member, side) -> Stream.of());
+        return new FaultFacts(layout, List.of());
     }
 
-    static FaultFacts of(Layout layout, Box box, List<KnownFault> faults) {
-        FaultFacts facts = new FaultFacts(layout, box);
-        faults.forEach(facts::add);
-        return facts;
+    static FaultFacts of(Layout layout, List<KnownFault> faults) {
+        return new FaultFacts(layout, faults);
+    }
+
+    List<KnownFault> faults() {
+        return faults;
     }
 
     Changes changes() {
@@ -75,24 +71,24 @@ final class FaultFacts {
         return List.copyOf(facts);
     }
 
-    /** The fault of this part. */
-    Faulty.Present presentAt(String part) {
-        return present.get(part);
+    /** The fault by which this gear is seized, or this bearing turned fast; empty where there is none. */
+    Optional<Faulty.Present> seizing(String gearOrBearing) {
+        return Optional.ofNullable(seizing.get(gearOrBearing));
+    }
+
+    /** What a fault is to the rules. */
+    static Faulty.Present present(KnownFault known) {
+        return new Faulty.Present(known.fault().part(), known.fault().mode(), known.words());
     }
 
     private void add(KnownFault known) {
         Fault fault = known.fault();
         Part part = layout.the(Part.class, fault.part());
-        Faulty.Present here = new Faulty.Present(fault.part(), fault.mode(), known.words());
+        Faulty.Present here = present(known);
         facts.add(here);
-        present.put(part.id(), here);
-        FailureMode mode = known.mode();
-        mode.effects().stream()
+        known.mode().effects().stream()
                 .filter(effect -> effect.appliesTo(fault.told()))
                 .forEach(effect -> apply(effect, argument(effect, fault), part, here));
-        mode.noticed().stream()
-                .filter(line -> line.appliesTo(fault.told()))
-                .forEach(line -> show(line, fault, part, here));
     }
 
     private static String argument(Effect effect, Fault fault) {
@@ -104,36 +100,28 @@ final class FaultFacts {
             case MESHES_CARRY_NOTHING ->
                 strip(part instanceof Fitting chain ? layout.gear(chain.of().orElseThrow()) : part, here);
             case TURNS_FREE_ON_ITS_SHAFT -> loosen(part, here);
-            case SEIZED_TO_ITS_SHAFT -> seizedGears.add(part.id());
+            case SEIZED_TO_ITS_SHAFT -> seize(part, here);
             case CUT_BEHIND -> cut((Shaft) part, argument, here);
-            case LETS_NOTHING_ROLL -> fastBearings.add(part.id());
+            case LETS_NOTHING_ROLL -> turnFast((Bearing) part, here);
             case TIES_ITS_SIDES -> fastBearings.add(((Fitting) part).of().orElseThrow());
             case PARTED -> part(part, here);
             case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
             case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));
             case CANNOT_REACH ->
-                served(part)
-                        .forEach(member -> facts.add(
-                                new Faulty.CannotReach(member, side(argument).orElseThrow(), here)));
-            case STUCK_AT ->
-                served(part)
-                        .forEach(member -> facts.add(
-                                new Faulty.StuckAt(member, side(argument).orElse(null), here)));
-            case LEFT_AT ->
-                served(part)
-                        .forEach(member -> facts.add(
-                                new Faulty.LeftAt(member, side(argument).orElse(null), here)));
-            case SPEEDS_NOT_MATCHED -> unmatch((BlockingRing) part);
+                served(part, served -> new Faulty.CannotReach(served.member(), sideOf(argument), here));
+            case STUCK_AT -> served(part, served -> new Faulty.StuckAt(served.member(), placeOf(argument), here));
+            case LEFT_AT -> served(part, served -> new Faulty.LeftAt(served.member(), placeOf(argument), here));
+            case SPEEDS_NOT_MATCHED ->
+                served(
+                        part,
+                        served -> new Faulty.SpeedsNotMatched(
+                                served.member(), served.side().orElseThrow(), here));
             case RAILS_NOT_KEPT_APART -> pieces(part).forEach(piece -> facts.add(new Faulty.PieceGone(piece, here)));
             case REACHES_PART_WAY ->
-                served(part)
-                        .forEach(member -> facts.add(
-                                new Faulty.ReachesPartWay(member, side(argument).orElseThrow(), here)));
+                served(part, served -> new Faulty.ReachesPartWay(served.member(), sideOf(argument), here));
             case STANDS_OFF_CENTRE ->
-                served(part)
-                        .forEach(member -> facts.add(new Faulty.StandsOffCentre(
-                                member, side(argument).orElseThrow(), here)));
-            // These change nothing that turns or moves; the notices of the mode say all there is to them.
+                served(part, served -> new Faulty.StandsOffCentre(served.member(), sideOf(argument), here));
+            // These change nothing that the rules move or turn; the notices of the mode say all there is to them.
             case LETS_GO_UNDER_LOAD, RAIL_NOT_HELD, CLUTCH_DOES_NOT_RELEASE -> {}
         }
     }
@@ -143,9 +131,6 @@ final class FaultFacts {
         layout.everyMesh()
                 .filter(mesh -> mesh.joins(gear.id()))
                 .forEach(mesh -> facts.add(new Faulty.Parted(meshId(mesh), gear.id(), mesh.other(gear.id()), here)));
-        layout.meshes().stream()
-                .filter(mesh -> mesh.joins(gear.id()))
-                .forEach(mesh -> facts.add(new Faulty.RunsAgainst(gear.id(), mesh.other(gear.id()), here)));
     }
 
     private static String meshId(Mesh mesh) {
@@ -162,6 +147,18 @@ final class FaultFacts {
                         .orElseThrow()
                         .shaft();
         facts.add(new Faulty.Parted("seat " + seat.id(), seat.id(), carrier, here));
+    }
+
+    private void seize(Part gear, Faulty.Present here) {
+        seizedGears.add(gear.id());
+        seizing.put(gear.id(), here);
+    }
+
+    /** A bearing under a free gear seizes that. */
+    private void turnFast(Bearing bearing, Faulty.Present here) {
+        fastBearings.add(bearing.id());
+        boolean underGear = layout.find(Gear.class, bearing.outer()).isPresent();
+        seizing.putIfAbsent(underGear ? bearing.outer() : bearing.id(), here);
     }
 
     private void cut(Shaft shaft, String place, Faulty.Present here) {
@@ -183,79 +180,29 @@ final class FaultFacts {
                     "joint " + gone, joint.get().from(), joint.get().to(), here));
         } else if (layout.outputs().size() > 1) {
             parted.add(gone);
-            facts.add(new Faulty.Parted("road " + gone, gone, part.id(), here));
+            facts.add(new Faulty.Parted("road " + gone, gone, Train.ROAD, here));
         } else {
             facts.add(new Faulty.NoDriveThrough(part.id(), here));
         }
     }
 
-    private void unmatch(BlockingRing ring) {
-        Served.by(layout, ring).stream()
-                .flatMap(served -> box.gearsAt(served.member(), served.side().orElseThrow()))
-                .forEach(gear -> facts.add(new Verdicts.WithoutRing(gear)));
+    private interface Serving {
+        Fact of(Served served);
     }
 
-    private Stream<String> served(Part part) {
-        return Served.by(layout, part).stream().map(Served::member);
+    private void served(Part part, Serving serving) {
+        Served.by(layout, part).forEach(served -> facts.add(serving.of(served)));
     }
 
     private static Stream<String> pieces(Part part) {
         return part instanceof Interlock interlock ? interlock.pieces().stream() : Stream.of(part.id());
     }
 
-    private void show(NoticeLine line, Fault fault, Part part, Faulty.Present here) {
-        Optional<Side> onlySide =
-                line.side().map(given -> given.in(fault.told())).flatMap(FaultFacts::side);
-        List<Served> served = Served.by(layout, part);
-        String shaft = part instanceof Gear gear ? gear.carrier() : "";
-        for (Situation situation : line.in()) {
-            if (served.isEmpty()) {
-                facts.add(new Faulty.Shows(
-                        line.notice(),
-                        line.when(),
-                        situation,
-                        line.may(),
-                        part.id(),
-                        shaft,
-                        "",
-                        null,
-                        List.of(),
-                        here));
-            }
-            for (Served serves : served) {
-                Side side = onlySide.or(serves::side).orElse(null);
-                facts.add(new Faulty.Shows(
-                        line.notice(),
-                        line.when(),
-                        situation,
-                        line.may(),
-                        part.id(),
-                        shaft,
-                        serves.member(),
-                        side,
-                        through(serves.member(), side, here),
-                        here));
-            }
-        }
+    private static Side sideOf(String word) {
+        return Sides.of(word).orElseThrow();
     }
 
-    /** The changes that this fault makes to how a member engages on a side. */
-    private List<Faulty.Change> through(String member, Side side, Faulty.Present here) {
-        return facts.stream()
-                .filter(Faulty.Change.class::isInstance)
-                .map(Faulty.Change.class::cast)
-                .filter(change -> change.fault().equals(here))
-                .filter(change -> change instanceof Faulty.ReachesPartWay part
-                                && part.member().equals(member)
-                                && part.side() == side
-                        || change instanceof Faulty.StandsOffCentre off
-                                && off.member().equals(member)
-                                && off.side() == side)
-                .toList();
-    }
-
-    /** A side by its word; empty for neutral. */
-    private static Optional<Side> side(String word) {
-        return Stream.of(Side.values()).filter(side -> side.word().equals(word)).findFirst();
+    private static Side placeOf(String word) {
+        return Sides.of(word).orElse(null);
     }
 }

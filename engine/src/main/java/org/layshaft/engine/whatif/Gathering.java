@@ -1,6 +1,7 @@
 package org.layshaft.engine.whatif;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -18,9 +19,12 @@ import org.layshaft.engine.api.Reason;
 import org.layshaft.engine.api.Verdict;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.failure.Situation;
 
 /** Gathers the possibilities into one answer: what holds in all of them, and what depends on which of them is so. */
 final class Gathering {
+    private static final List<String> SITUATIONS =
+            Stream.of(Situation.values()).map(Situation::word).toList();
     private static final Set<Verdict> DRIVING = EnumSet.of(Verdict.WORKS, Verdict.WORKS_WITH_NOTICE);
 
     private final List<World> worlds;
@@ -123,21 +127,24 @@ final class Gathering {
                     boolean known = gathered.stream().anyMatch(other -> isSame(other, notice));
                     if (!known) {
                         boolean inAll = possibilities.stream()
-                                .allMatch(possibility ->
-                                        possibility.notices().stream().anyMatch(other -> isSame(other, notice)));
+                                .allMatch(possibility -> possibility.notices().stream()
+                                        .anyMatch(other -> other.certain() && isSame(other, notice)));
                         gathered.add(inAll ? notice : perhaps(at, notice));
                     }
                 });
+        gathered.sort(Comparator.comparing(notice -> SITUATIONS.indexOf(notice.condition())));
         return gathered;
     }
 
     private static boolean isSame(Notice one, Notice other) {
-        return one.notice().equals(other.notice()) && one.condition().equals(other.condition());
+        return one.notice().equals(other.notice())
+                && one.condition().equals(other.condition())
+                && one.heat().equals(other.heat());
     }
 
     private Notice perhaps(String at, Notice notice) {
-        String says = names.perhapsNoticed(notice.notice(), notice.condition(), at);
-        return new Notice(notice.notice(), notice.condition(), says, false, notice.because());
+        String says = names.perhapsNoticed(notice.notice(), notice.condition(), notice.heat(), at);
+        return new Notice(notice.notice(), notice.condition(), notice.heat(), says, false, notice.because());
     }
 
     private static List<Reason> because(String gear, List<Possibility> possibilities) {

@@ -2,6 +2,7 @@ package org.layshaft.engine.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.layshaft.engine.rules.fact.Drive;
@@ -11,6 +12,7 @@ import org.layshaft.engine.rules.fact.Mechanism;
 import org.layshaft.engine.rules.fact.Ties;
 import org.layshaft.engine.train.Connection;
 import org.layshaft.engine.train.TrainBuilder;
+import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Interlock;
 import org.layshaft.kb.layout.InterlockPiece;
@@ -103,21 +105,20 @@ final class LayoutFacts {
                             meshing.mesh().kind()));
         }
         if (connection instanceof Connection.Seated seated) {
-            return Stream.of(new Ties.FixedOn(connection.id(), seated.body(), seated.carrier()));
+            return Stream.of(seated(seated));
         }
         if (connection instanceof Connection.Jointed jointed) {
             return Stream.of(new Ties.FixedOn(connection.id(), jointed.to(), jointed.from()));
         }
         if (connection instanceof Connection.Seized seized) {
-            return Stream.of(
-                    new Ties.SeizedOn(connection.id(), seized.gear(), seized.shaft(), faults.presentAt(seized.gear())));
+            return Stream.of(new Ties.SeizedOn(
+                    connection.id(),
+                    seized.gear(),
+                    seized.shaft(),
+                    faults.seizing(seized.gear()).orElseThrow()));
         }
         if (connection instanceof Connection.Held held) {
-            Faulty.Present fault = faults.presentAt(held.body());
-            return Stream.of(
-                    fault == null
-                            ? new Ties.InTheCase(connection.id(), held.body())
-                            : new Ties.HeldOn(connection.id(), held.body(), held.spindle(), fault));
+            return Stream.of(held(held));
         }
         if (connection instanceof Connection.Joined joined) {
             return Stream.of(new Ties.HalfShaftJoins(connection.id(), joined.halfShaft(), joined.wheel()));
@@ -129,6 +130,26 @@ final class LayoutFacts {
             return Stream.of(new Ties.OnOneRoad(connection.id(), rolling.output()));
         }
         throw new IllegalArgumentException("No rule reads the connection '%s'.".formatted(connection.id()));
+    }
+
+    private Fact held(Connection.Held held) {
+        Optional<Faulty.Present> byBearing = faults.seizing(held.spindle());
+        Optional<Faulty.Present> byGear = faults.seizing(held.body());
+        if (byBearing.isPresent()) {
+            return new Ties.HeldFast(held.id(), held.body(), held.spindle(), byBearing.get());
+        }
+        return byGear.isPresent()
+                ? new Ties.HeldOn(held.id(), held.body(), held.spindle(), byGear.get())
+                : new Ties.InTheCase(held.id(), held.body());
+    }
+
+    private Fact seated(Connection.Seated seated) {
+        Optional<Faulty.Present> byBearing =
+                layout.find(Bearing.class, seated.seat()).flatMap(bearing -> faults.seizing(bearing.id()));
+        return byBearing.isPresent()
+                ? new Ties.StuckTogether(
+                        seated.id(), seated.body(), seated.carrier(), seated.seat(), byBearing.get())
+                : new Ties.FixedOn(seated.id(), seated.body(), seated.carrier());
     }
 
     private Fact engaged(ShiftMember member, Side side, Connection connection) {

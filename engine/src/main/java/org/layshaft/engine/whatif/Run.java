@@ -111,7 +111,11 @@ final class Run {
     Optional<Fraction> speedOfOutput(String at) {
         return isContradicted(at)
                 ? Optional.empty()
-                : driven(at, train.outputs().get(0)).map(Drive.Driven::speed).filter(speed -> !speed.isZero());
+                : train.outputs().stream()
+                        .findFirst()
+                        .flatMap(output -> driven(at, output))
+                        .map(Drive.Driven::speed)
+                        .filter(speed -> !speed.isZero());
     }
 
     boolean isContradicted(String at) {

@@ -9,17 +9,19 @@ import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Verdicts;
+import org.layshaft.engine.symptom.Sound;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Side;
 
 /** The gears of a box in which nothing is wrong, named by derivation, and what each of them needs. */
-final class SoundBox implements FaultFacts.Box {
+final class SoundBox {
     private final Box box;
     private final List<Fact> needs;
     private final boolean hasNeutral;
     private List<Conflict> conflicts;
+    private Sound equations;
 
     private SoundBox(Box box, List<Fact> needs, boolean hasNeutral) {
         this.box = box;
@@ -57,9 +59,13 @@ final class SoundBox implements FaultFacts.Box {
         Stream<Fact> taken = box.gears().stream()
                 .flatMap(gear -> gear.pushes().stream()
                         .map(push -> new Verdicts.Takes(gear.name(), push.rail(), push.member(), push.side())));
-        Stream<Fact> ringless =
-                box.gears().stream().filter(this::hasNoRing).map(gear -> new Verdicts.WithoutRing(gear.name()));
-        return Stream.of(gears, taken, ringless, needs.stream())
+        Stream<Fact> rings = box.gears().stream()
+                .filter(gear -> gear.first().isPresent())
+                .map(gear -> hasRing(gear)
+                        ? new Verdicts.WithRing(gear.name())
+                        : new Verdicts.WithoutRing(gear.name()));
+        Stream<Fact> neutral = hasNeutral ? Stream.of(new Verdicts.HasNeutral()) : Stream.of();
+        return Stream.of(gears, neutral, taken, rings, needs.stream())
                 .flatMap(facts -> facts)
                 .toList();
     }
@@ -72,6 +78,18 @@ final class SoundBox implements FaultFacts.Box {
         return conflicts;
     }
 
+    /** The same by the equations, as what faulty boxes are held against. */
+    synchronized Sound equations() {
+        if (equations == null) {
+            equations = Sound.of(box);
+        }
+        return equations;
+    }
+
+    List<String> gearNames() {
+        return box.gears().stream().map(Box.DerivedGear::name).toList();
+    }
+
     /** What the levers do for each gear. */
     List<Selection> selections() {
         return box.gears().stream()
@@ -79,8 +97,8 @@ final class SoundBox implements FaultFacts.Box {
                 .toList();
     }
 
-    @Override
-    public Stream<String> gearsAt(String member, Side side) {
+    /** The gears, by name, that a member engages on a side. */
+    Stream<String> gearsAt(String member, Side side) {
         return box.gears().stream()
                 .filter(gear ->
                         gear.pushes().stream().anyMatch(push -> push.member().equals(member) && push.side() == side))
@@ -97,14 +115,14 @@ final class SoundBox implements FaultFacts.Box {
                 .orElseGet(() -> new Verdicts.SoundGear(gear.name(), "", "", null, speed(gear)));
     }
 
-    private boolean hasNoRing(Box.DerivedGear gear) {
+    private boolean hasRing(Box.DerivedGear gear) {
         return gear.first()
                 .filter(push -> box.layout()
                         .member(push.member())
                         .at(push.side())
                         .filter(engagement -> engagement instanceof Engagement.Couples couples
                                 && couples.ring().isPresent())
-                        .isEmpty())
+                        .isPresent())
                 .isPresent();
     }
 

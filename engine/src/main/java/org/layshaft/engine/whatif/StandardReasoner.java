@@ -60,7 +60,7 @@ public final class StandardReasoner implements Reasoner {
     public Motion motion(Layout layout, List<Fault> faults, Stance stance) {
         List<FailureMode> modes = new KnownFaults(knowledge, layout).modesOf(faults);
         List<Fault> way = new Possibilities(layout).of(faults, modes).get(0);
-        FaultFacts facts = FaultFacts.of(layout, sound(layout), known(layout, way, modes));
+        FaultFacts facts = FaultFacts.of(layout, known(layout, way, modes));
         return OfParts.only(TrainSolver.solve(new TrainBuilder(layout, facts.changes()).at(stance)));
     }
 

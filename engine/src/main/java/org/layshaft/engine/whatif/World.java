@@ -1,5 +1,7 @@
 package org.layshaft.engine.whatif;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,10 +49,14 @@ final class World {
      * @param supposed in words, what is supposed here beyond what was told
      */
     static World of(Layout layout, SoundBox sound, Names names, List<KnownFault> faults, String supposed) {
-        FaultFacts changed = FaultFacts.of(layout, sound, faults);
-        Run run = Run.of(layout, changed, sound.selections(), sound.facts());
-        sound.box().gears().forEach(gear -> Agreement.require(run, gear.name()));
+        FaultFacts changed = FaultFacts.of(layout, faults);
+        CircumstanceFacts circumstances = CircumstanceFacts.of(sound, faults);
+        List<Fact> facts = new ArrayList<>(sound.facts());
+        facts.addAll(NoticeFacts.of(layout, changed, circumstances));
+        Run run = Run.of(layout, changed, sound.selections(), facts);
+        sound.gearNames().forEach(gear -> Agreement.require(run, gear));
         Agreement.require(run, Run.NEUTRAL);
+        Agreement.requireVerdicts(run, circumstances.equations());
         List<Conflict> conflicts = new Conflicts(layout, sound, names).after(changed, run);
         return new World(faults, supposed, run, names, conflicts, sound.hasNeutral());
     }
@@ -59,8 +65,9 @@ final class World {
         return run;
     }
 
+    /** Bodies from input to output; empty where nothing drives. */
     List<PathStep> path(String gear) {
-        return run.path(gear);
+        return holds(Verdicts.NotDriven.class, gear) ? List.of() : run.path(gear);
     }
 
     Possibility possibility(String gear) {
@@ -72,7 +79,7 @@ final class World {
         List<Notice> notices = notices(Run.NEUTRAL);
         Verdict verdict = holds(Verdicts.Locks.class, Run.NEUTRAL)
                 ? Verdict.LOCKS
-                : hasNeutral && drivesOtherwise(Run.NEUTRAL).isPresent()
+                : drivesOtherwise(Run.NEUTRAL).isPresent()
                         ? Verdict.LOST
                         : notices.isEmpty() ? Verdict.WORKS : Verdict.WORKS_WITH_NOTICE;
         return new Possibility(told(), supposed, verdict, notices, because(Run.NEUTRAL));
@@ -141,12 +148,33 @@ final class World {
                 .toList();
     }
 
+    /** In the order of situations; what is noticed for certain is not told again as what may be. */
     private List<Notice> notices(String gear) {
-        return run.derivation()
+        List<Verdicts.Noticed> all = run.derivation()
                 .all(Verdicts.Noticed.class)
                 .filter(noticed -> noticed.at().equals(gear))
-                .map(noticed -> new Notice(
-                        noticed.notice(), noticed.condition(), noticed.says(names), true, explainer.why(noticed)))
+                .sorted(Comparator.comparing(Verdicts.Noticed::situation))
                 .toList();
+        return all.stream()
+                .filter(noticed -> !noticed.may() || all.stream().noneMatch(other -> isCertain(other, noticed)))
+                .map(this::told)
+                .toList();
+    }
+
+    private static boolean isCertain(Verdicts.Noticed one, Verdicts.Noticed perhaps) {
+        return !one.may()
+                && one.notice().equals(perhaps.notice())
+                && one.situation() == perhaps.situation()
+                && (one.heat().isEmpty() || one.heat().equals(perhaps.heat()));
+    }
+
+    private Notice told(Verdicts.Noticed noticed) {
+        return new Notice(
+                noticed.notice(),
+                noticed.situation().word(),
+                noticed.heat(),
+                noticed.says(names),
+                !noticed.may(),
+                explainer.why(noticed));
     }
 }

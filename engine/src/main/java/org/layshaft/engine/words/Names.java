@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.layshaft.engine.api.ShaftPiece;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.kb.failure.Heat;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Side;
@@ -39,7 +41,7 @@ public final class Names {
     /** A body or part with the article it takes: {@code the 3-4 fork}, {@code third gear}. */
     public String the(String body) {
         String name = of(body);
-        return NAMED_BY_RANK.matcher(name).matches() ? name : "the " + name;
+        return name.startsWith("the ") || NAMED_BY_RANK.matcher(name).matches() ? name : "the " + name;
     }
 
     /** Several with article: {@code the a, the b and the c}. */
@@ -81,18 +83,49 @@ public final class Names {
         return name(words.notices(), id);
     }
 
+    /** When, of one gear or of neutral: {@code pulling in 3rd}, {@code in neutral, pedal up}. */
+    public String situation(Situation situation, String at) {
+        return condition(situation.word(), at, gear(at));
+    }
+
+    /** How warm everything is: {@code with all cold}. */
+    public String heat(Heat heat) {
+        return name(words.conditions(), heat.word());
+    }
+
     /** What is noticed and when: {@code pulling in 3rd and 4th: it jumps out of gear}. */
     public String noticed(String notice, String condition, String at) {
-        String says =
-                Optional.ofNullable(words.notices().get(notice)).map(Term::says).orElseGet(() -> notice(notice));
-        return "%s: %s".formatted(condition(condition, at, gear(at)), says);
+        return noticed(notice, condition, Optional.empty(), at);
+    }
+
+    /** The same only cold, or only hot: {@code pulling in 3rd, with all hot: it jumps out of gear}. */
+    public String noticed(String notice, String condition, Optional<Heat> heat, String at) {
+        return "%s%s: %s".formatted(condition(condition, at, gear(at)), only(heat), says(notice));
+    }
+
+    /** The clause that claims what is noticed: {@code it jumps out of gear}. */
+    public String says(String notice) {
+        return Optional.ofNullable(words.notices().get(notice)).map(Term::says).orElseGet(() -> notice(notice));
+    }
+
+    /** The clause that only allows it: {@code it may jump out of gear}. */
+    public String may(String notice) {
+        return Optional.ofNullable(words.notices().get(notice)).map(Term::may).orElseGet(() -> notice(notice));
     }
 
     /** The same where it only may be noticed: {@code pulling in 3rd or 4th: it may jump out of gear}. */
     public String perhapsNoticed(String notice, String condition, String at) {
-        String may =
-                Optional.ofNullable(words.notices().get(notice)).map(Term::may).orElseGet(() -> notice(notice));
-        return "%s: %s".formatted(condition(condition, at, gear(at).replace(" and ", " or ")), may);
+        return perhapsNoticed(notice, condition, Optional.empty(), at);
+    }
+
+    /** The same only cold, or only hot: {@code pulling in 3rd or 4th, with all hot: it may jump out of gear}. */
+    public String perhapsNoticed(String notice, String condition, Optional<Heat> heat, String at) {
+        return "%s%s: %s"
+                .formatted(condition(condition, at, gear(at).replace(" and ", " or ")), only(heat), may(notice));
+    }
+
+    private String only(Optional<Heat> heat) {
+        return heat.map(each -> ", " + heat(each)).orElse("");
     }
 
     /** When something is noticed: {@code pulling in 3rd and 4th}, {@code shifting into 3rd}, {@code in neutral, pedal up}. */

@@ -15,6 +15,7 @@ import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Faulty.CannotReach;
 import org.layshaft.engine.rules.fact.Faulty.Cut;
 import org.layshaft.engine.rules.fact.Faulty.LeftAt;
+import org.layshaft.engine.rules.fact.Faulty.NoDriveThrough;
 import org.layshaft.engine.rules.fact.Faulty.Parted;
 import org.layshaft.engine.rules.fact.Faulty.StuckAt;
 import org.layshaft.engine.rules.fact.Mechanism.RailShut;
@@ -84,7 +85,13 @@ final class LossCases {
     }
 
     private static Stream<RuleCase> engagement() {
+        NoDriveThrough noDrive = new NoDriveThrough("clutch", FAULT);
         return Stream.of(
+                RuleCase.of("lost/no-drive-through", noDrive, NOT_DRIVEN)
+                        .concludes(LOST, noDrive, NOT_DRIVEN)
+                        .alone()
+                        .notWithInstead(NOT_DRIVEN, new NotDriven("1"), "lost/no-drive-through")
+                        .notWithInstead(noDrive, SHORT),
                 RuleCase.of("lost/cannot-reach", THIRD, TAKES, SHORT)
                         .concludes(LOST, TAKES, SHORT, NOT_DRIVEN)
                         .besides("verdict/not-driven")

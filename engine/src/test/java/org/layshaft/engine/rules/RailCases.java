@@ -7,6 +7,7 @@ import static org.layshaft.kb.layout.Side.REAR;
 import java.util.List;
 import java.util.stream.Stream;
 import org.layshaft.engine.rules.fact.Faulty.PieceGone;
+import org.layshaft.engine.rules.fact.Faulty.RailNotFound;
 import org.layshaft.engine.rules.fact.Faulty.StuckAt;
 import org.layshaft.engine.rules.fact.Mechanism.Between;
 import org.layshaft.engine.rules.fact.Mechanism.ForkMoves;
@@ -27,6 +28,8 @@ final class RailCases {
     private static final KeptApart APART = new KeptApart("3-4-rail", "1-2-rail");
     private static final Selecting THIRD = new Selecting("3", "3-4-rail", REAR);
     private static final Selecting FIRST = new Selecting("1", "1-2-rail", FRONT);
+
+    private static final RailNotFound LOST = new RailNotFound("1-2-rail", FAULT);
 
     private RailCases() {}
 
@@ -61,6 +64,10 @@ final class RailCases {
                         .concludes(new RailShut("3", "3-4-rail", FAULT), HELD_IN_NEUTRAL, THIRD)
                         .alone()
                         .notWithInstead(HELD_IN_NEUTRAL, new RailHeld("3-4-rail", REAR, FAULT)),
+                RuleCase.of("rails/not-found", LOST, FIRST)
+                        .concludes(new RailShut("1", "1-2-rail", FAULT), LOST, FIRST)
+                        .alone()
+                        .notWithInstead(FIRST, THIRD),
                 RuleCase.of("rails/shut-by-interlock", HELD, APART, FIRST)
                         .concludes(new RailShut("1", "1-2-rail", FAULT), HELD, APART, FIRST)
                         .alone()

@@ -20,7 +20,8 @@ final class RuleCases {
                         RoadCases.all(),
                         VerdictCases.all(),
                         LossCases.all(),
-                        NoticeCases.all())
+                        NoticeCases.all(),
+                        MotionCases.all())
                 .flatMap(cases -> cases);
     }
 }

@@ -12,6 +12,7 @@ import org.layshaft.engine.rules.fact.Drive.Standing;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Ties.EpicyclicSet;
+import org.layshaft.engine.rules.fact.Ties.HeldFast;
 import org.layshaft.engine.rules.fact.Ties.InTheCase;
 import org.layshaft.engine.rules.fact.Ties.PlanetTurns;
 import org.layshaft.engine.rules.fact.Ties.Splits;
@@ -72,11 +73,16 @@ final class SetCases {
         Target target = new Target("3");
         Tie tie = new Tie("seat", "ring", "ring-shaft", Fraction.ONE);
         TieAt tieAt = new TieAt("3", "couple", "ring", "sleeve", Fraction.ONE);
+        HeldFast fast = new HeldFast("held countershaft", "countershaft", "front-bearing", RuleCases.FAULT);
         return Stream.of(
                 RuleCase.of("sets/in-the-case", fixed, target)
                         .concludes(new Standing("3", "dogs"), fixed, target)
                         .alone()
                         .notWithout(fixed),
+                RuleCase.of("sets/held-fast", fast, target)
+                        .concludes(new Standing("3", "countershaft"), fast, target)
+                        .alone()
+                        .notWithInstead(fast, RuleCases.FAULT),
                 RuleCase.of("sets/standing-tied", RING_STANDS, tie)
                         .concludes(new Standing("3", "ring-shaft"), RING_STANDS, tie)
                         .alone()

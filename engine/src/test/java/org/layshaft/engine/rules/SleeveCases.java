@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Faulty.CannotReach;
 import org.layshaft.engine.rules.fact.Faulty.LeftAt;
+import org.layshaft.engine.rules.fact.Faulty.SpeedsNotMatched;
 import org.layshaft.engine.rules.fact.Faulty.StuckAt;
 import org.layshaft.engine.rules.fact.Mechanism.CanMeet;
 import org.layshaft.engine.rules.fact.Mechanism.Closing;
@@ -20,6 +21,8 @@ import org.layshaft.engine.rules.fact.Mechanism.Stands;
 import org.layshaft.engine.rules.fact.Mechanism.StaysEngaged;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
+import org.layshaft.engine.rules.fact.Verdicts.Takes;
+import org.layshaft.engine.rules.fact.Verdicts.WithoutRing;
 
 /** Where sleeves and sliding gears stand. */
 final class SleeveCases {
@@ -36,6 +39,8 @@ final class SleeveCases {
     private static final Stands FIRST_SELECTED = new Stands("1", "1-2-sleeve", REAR);
     private static final Stands THIRD_STAYS = new Stands("1", "3-4-sleeve", REAR);
 
+    private static final SpeedsNotMatched UNMATCHED = new SpeedsNotMatched("3-4-sleeve", REAR, FAULT);
+    private static final Takes TAKES = new Takes("3", "3-4-rail", "3-4-sleeve", REAR);
     private static final Closing CLOSING = new Closing("3", "odd-clutch");
 
     private SleeveCases() {}
@@ -62,6 +67,11 @@ final class SleeveCases {
                         .concludes(new Stands("1", "3-4-sleeve", FRONT), LEFT, TARGET)
                         .alone()
                         .notWithInstead(LEFT, new LeftAt("3-4-sleeve", null, FAULT)),
+                RuleCase.of("sleeves/without-ring", UNMATCHED, TAKES)
+                        .concludes(new WithoutRing("3"), UNMATCHED, TAKES)
+                        .alone()
+                        .notWithInstead(UNMATCHED, new SpeedsNotMatched("3-4-sleeve", FRONT, FAULT))
+                        .notWithInstead(UNMATCHED, new SpeedsNotMatched("1-2-sleeve", REAR, FAULT)),
                 RuleCase.of("sleeves/can-meet", PAIR, FIRST_GEAR, IN_FIRST, THIRD_GEAR, IN_THIRD)
                         .concludes(new CanMeet("1+3"), PAIR, FIRST_GEAR, IN_FIRST, THIRD_GEAR, IN_THIRD)
                         .besides("verdict/not-driven")

@@ -14,6 +14,7 @@ import org.layshaft.engine.rules.fact.Ties.HalfShaftJoins;
 import org.layshaft.engine.rules.fact.Ties.InMesh;
 import org.layshaft.engine.rules.fact.Ties.MeshedBySliding;
 import org.layshaft.engine.rules.fact.Ties.SeizedOn;
+import org.layshaft.engine.rules.fact.Ties.StuckTogether;
 import org.layshaft.engine.rules.fact.Ties.Tie;
 import org.layshaft.engine.rules.fact.Ties.TieAt;
 import org.layshaft.kb.layout.MeshKind;
@@ -35,6 +36,9 @@ final class TieCases {
     private static final Stands SLID = new Stands("R", "idler", REAR);
     private static final MeshedBySliding SLIDES =
             new MeshedBySliding("slid", "idler", REAR, "idler", "reverse", 21, 35);
+
+    private static final StuckTogether STUCK =
+            new StuckTogether("seat pilot-bearing", "output", "input", "pilot-bearing", FAULT);
 
     private TieCases() {}
 
@@ -96,6 +100,14 @@ final class TieCases {
                         .concludes(new Tie("seized", "output", "third", Fraction.ONE), SEIZED)
                         .alone()
                         .notWithInstead(SEIZED, FAULT),
+                RuleCase.of("ties/stuck-together", STUCK)
+                        .concludes(new Tie("seat pilot-bearing", "output", "input", Fraction.ONE), STUCK)
+                        .alone()
+                        .notWithInstead(STUCK, FAULT),
+                RuleCase.of("ties/stuck-together", STUCK)
+                        .concludes(new Tie("seat pilot-bearing", "input", "output", Fraction.ONE), STUCK)
+                        .alone()
+                        .notWithout(STUCK),
                 RuleCase.of("ties/half-shaft", JOINS)
                         .concludes(new Tie("joins", "left-half-shaft", "left-wheel", Fraction.ONE), JOINS)
                         .alone()

@@ -11,8 +11,10 @@ import org.layshaft.engine.rules.fact.Drive.Contradiction;
 import org.layshaft.engine.rules.fact.Drive.Driven;
 import org.layshaft.engine.rules.fact.Drive.OutputBody;
 import org.layshaft.engine.rules.fact.Drive.Standing;
+import org.layshaft.engine.rules.fact.Faulty.NoDriveThrough;
 import org.layshaft.engine.rules.fact.Mechanism.Target;
 import org.layshaft.engine.rules.fact.Verdicts.DrivesOtherwise;
+import org.layshaft.engine.rules.fact.Verdicts.HasNeutral;
 import org.layshaft.engine.rules.fact.Verdicts.Locks;
 import org.layshaft.engine.rules.fact.Verdicts.NotDriven;
 import org.layshaft.engine.rules.fact.Verdicts.SoundGear;
@@ -30,6 +32,8 @@ final class VerdictCases {
     private static final Target TARGET = new Target("3");
     private static final Contradiction STANDS = new Contradiction("3", INPUT, "cluster", HALF, FIFTH);
 
+    private static final HasNeutral NEUTRAL = new HasNeutral();
+    private static final NoDriveThrough NO_DRIVE = new NoDriveThrough("clutch", RuleCases.FAULT);
     private static final Standing HELD = new Standing("3", "output");
 
     private VerdictCases() {}
@@ -68,6 +72,7 @@ final class VerdictCases {
                                 "lost/another-drives",
                                 "path/output",
                                 "verdict/drives-otherwise")
+                        .notWith(NO_DRIVE, "lost/no-drive-through", "path/output", "verdict/no-drive-through")
                         .notWith(STANDS),
                 RuleCase.of("verdict/locks", TARGET, STANDS)
                         .concludes(new Locks("3"), TARGET, STANDS)
@@ -77,10 +82,13 @@ final class VerdictCases {
                         .concludes(new DrivesOtherwise("3", FIFTH), THIRD, OUTPUT, output("3", FIFTH))
                         .besides("lost/another-drives", "path/output")
                         .notWithInstead(output("3", FIFTH), DRIVEN, "path/output", "verdict/works")
+                        .notWith(NO_DRIVE, "lost/no-drive-through", "path/output", "verdict/no-drive-through")
                         .notWith(STANDS),
-                RuleCase.of("verdict/neutral-drives", OUTPUT, output("neutral", HALF))
-                        .concludes(new DrivesOtherwise("neutral", HALF), OUTPUT, output("neutral", HALF))
+                RuleCase.of("verdict/neutral-drives", NEUTRAL, OUTPUT, output("neutral", HALF))
+                        .concludes(new DrivesOtherwise("neutral", HALF), NEUTRAL, OUTPUT, output("neutral", HALF))
                         .besides("path/output")
+                        .notWithout(NEUTRAL, "path/output")
+                        .notWith(NO_DRIVE, "path/output")
                         .notWithInstead(output("neutral", HALF), DRIVEN, "path/output")
                         .notWith(new Contradiction("neutral", INPUT, "cluster", HALF, FIFTH)),
                 RuleCase.of("verdict/output-stands", OUTPUT, HELD)
@@ -90,7 +98,12 @@ final class VerdictCases {
                 RuleCase.of("verdict/not-driven", THIRD)
                         .concludes(new NotDriven("3"), THIRD)
                         .alone()
-                        .notWith(STANDS));
+                        .notWith(STANDS),
+                RuleCase.of("verdict/no-drive-through", NO_DRIVE, THIRD, OUTPUT, DRIVEN)
+                        .concludes(new NotDriven("3"), NO_DRIVE, THIRD)
+                        .besides("lost/no-drive-through", "path/output")
+                        .notWith(STANDS)
+                        .notWith(HELD, "drive/standing", "verdict/output-stands"));
     }
 
     /** The output driven with this selected, by itself alone so that nothing else is said of the path. */

@@ -16,7 +16,7 @@ class SeveralFaultsTest {
             third stripped; fourth-ring worn                                      | ok   ok   lost note ok   ok   ok
             cluster-first stripped; third-ring worn                               | lost note note note note note note
             # stripped, the seized gear drives nothing, but its bare rim turns against the countershaft
-            third seized; third stripped                                          | note note lost note note note ok
+            third seized; third stripped                                          | note note lost note note note note
             third seized; cluster-third stripped                                  | note note lost note note note note
             # cut off from the input, the seized gear still holds the output where another gear joins it
             third seized; countershaft cut place=cluster-driven                   | lock lock lost lock ok   lock ok
@@ -29,7 +29,7 @@ class SeveralFaultsTest {
             1-2-sleeve stuck at=rear; interlock-pin missing                       | note lost lost lost lock lock lost
             # a broken fork lets rails go where they like
             3-4-fork broken at=front; 1-2-fork broken at=neutral                  | lost lost lost note lock lock lost
-            3-4-fork broken at=front; fourth stripped                             | note note lost lost note note ok
+            3-4-fork broken at=front; fourth stripped                             | note note lost lost note note note
             first seized; third seized                                            | lock lock lock lock lock lock lock
             first stripped; second stripped; third stripped                       | lost lost lost ok   ok   ok   ok
             3-4-hub stripped; 1-2-fork bent side=rear; clutch dragging            | note ?    lost lost note note ok
@@ -44,7 +44,7 @@ class SeveralFaultsTest {
             left-half-shaft broken; right-half-shaft broken          | lost lost lost lost lost lost ok
             left-half-shaft broken; third-ring worn                  | lost lost lost lost lost lost ok
             first seized; input cut place=input-second               | ok   lock lost lost lost lock lost
-            fifth seized; output-fifth stripped                      | note note note note lost note ok
+            fifth seized; output-fifth stripped                      | note note note note lost note note
             5-fork broken at=front; reverse-idler-fork broken at=rear | lock lock lock lock lock lock lock
             """)
     void plover(String faults, String expected) {

@@ -1,7 +1,9 @@
 package org.layshaft.engine.rules.fact;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.failure.NoticeWhen;
 import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Side;
@@ -109,11 +111,11 @@ public final class Faulty {
         }
     }
 
-    /** A gear whose meshes no longer carry still has another in mesh with it, wherever the sleeves stand. */
+    /** A faulty gear has another in mesh with it wherever the sleeves stand, whether or not that mesh still carries. */
     public record RunsAgainst(String gear, String other, Present fault) implements Change {
         @Override
         public String says(Names names) {
-            return "%s still runs against %s".formatted(names.the(gear), names.the(other));
+            return "%s runs against %s".formatted(names.the(gear), names.the(other));
         }
     }
 
@@ -129,13 +131,20 @@ public final class Faulty {
         }
     }
 
+    /** The blocking ring on this side no longer brings the speeds together before the sleeve passes. */
+    public record SpeedsNotMatched(String member, Side side, Present fault) implements Change {
+        @Override
+        public String says(Names names) {
+            return "to the %s, %s passes before the speeds are alike".formatted(side.word(), names.the(member));
+        }
+    }
+
     /**
      * A fault is noticed when something is so.
      *
      * @param situation one of those in which it is noticed
+     * @param heat whether only with all cold, or only with all hot; empty for either
      * @param may whether it only may be noticed
-     * @param body the body of the faulty part, empty where it is none
-     * @param shaft the shaft that the part sits on, empty where it is none
      * @param member the sleeve or sliding gear that the part serves, empty where it serves none
      * @param side the side that it serves, null for both
      * @param through the changes by which the fault comes to be noticed; empty where the fault itself is noticed
@@ -144,14 +153,18 @@ public final class Faulty {
             String notice,
             NoticeWhen occasion,
             Situation situation,
+            Optional<Heat> heat,
             boolean may,
-            String body,
-            String shaft,
             String member,
             Side side,
             List<Change> through,
             Present fault)
             implements Change {
+        /** What is then noticed with this gear selected, or in neutral. */
+        public Verdicts.Noticed noticedAt(String at) {
+            return new Verdicts.Noticed(at, notice, situation, heat, may, fault);
+        }
+
         @Override
         public String says(Names names) {
             return "that is noticed as '%s'".formatted(names.notice(notice));

@@ -75,6 +75,34 @@ public final class Ties {
         }
     }
 
+    /** A shaft that a bearing no longer lets roll in the case. */
+    public record HeldFast(String connection, String body, String bearing, Faulty.Present fault) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s holds %s fast in the case".formatted(names.the(bearing), names.the(body));
+        }
+
+        @Override
+        public List<Fact> restsOn() {
+            return List.of(fault);
+        }
+    }
+
+    /** Two shafts that a bearing between them no longer lets roll. */
+    public record StuckTogether(String connection, String one, String other, String bearing, Faulty.Present fault)
+            implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s no longer rolls between %s and %s"
+                    .formatted(names.the(bearing), names.the(one), names.the(other));
+        }
+
+        @Override
+        public List<Fact> restsOn() {
+            return List.of(fault);
+        }
+    }
+
     /** A sleeve that can be slid over the clutching teeth of a gear. */
     public record CouplesTo(String connection, String sleeve, Side side, String gear) implements Fact {
         @Override

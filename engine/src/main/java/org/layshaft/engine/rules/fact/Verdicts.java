@@ -1,7 +1,10 @@
 package org.layshaft.engine.rules.fact;
 
+import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.failure.Heat;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Side;
 
 /** What a sound gear needs, and what becomes of it. */
@@ -37,11 +40,27 @@ public final class Verdicts {
         }
     }
 
-    /** No blocking ring brings the speeds together for this gear. */
+    /** When all is sound there is no drive with every lever in neutral; an axle, say, has no neutral. */
+    public record HasNeutral() implements Fact {
+        @Override
+        public String says(Names names) {
+            return "in neutral nothing should drive";
+        }
+    }
+
+    /** A blocking ring is there to bring the speeds together for this gear. */
+    public record WithRing(String gear) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s has a blocking ring".formatted(names.gear(gear));
+        }
+    }
+
+    /** Nothing brings the speeds together for this gear. */
     public record WithoutRing(String gear) implements Fact {
         @Override
         public String says(Names names) {
-            return "%s has no blocking ring".formatted(names.gear(gear));
+            return "no blocking ring brings the speeds together for %s".formatted(names.gear(gear));
         }
     }
 
@@ -110,11 +129,20 @@ public final class Verdicts {
         }
     }
 
-    /** Something is noticed. */
-    public record Noticed(String at, String notice, String condition, Faulty.Present fault) implements Fact {
+    /**
+     * Something is noticed.
+     *
+     * @param heat whether only with all cold, or only with all hot; empty for either
+     * @param may whether it only may be noticed
+     */
+    public record Noticed(
+            String at, String notice, Situation situation, Optional<Heat> heat, boolean may, Faulty.Present fault)
+            implements Fact {
         @Override
         public String says(Names names) {
-            return names.noticed(notice, condition, at);
+            return may
+                    ? names.perhapsNoticed(notice, situation.word(), heat, at)
+                    : names.noticed(notice, situation.word(), heat, at);
         }
     }
 }

@@ -1,0 +1,138 @@
+package org.layshaft.engine.whatif;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.layshaft.engine.fault.KnownFault;
+import org.layshaft.engine.rules.fact.Circumstances;
+import org.layshaft.engine.rules.fact.Fact;
+import org.layshaft.engine.symptom.Concerned;
+import org.layshaft.engine.symptom.Flank;
+import org.layshaft.engine.symptom.Moment;
+import org.layshaft.engine.symptom.SpeedRead;
+import org.layshaft.engine.symptom.World;
+import org.layshaft.kb.failure.NoticeWhen;
+import org.layshaft.kb.failure.Situation;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.layout.PartKind;
+
+/** How things turn and are loaded, by the equations, told to the rules: of one part and one occasion at a time. */
+final class CircumstanceFacts {
+    private final Layout layout;
+    private final World equations;
+    private final List<String> gears;
+
+    private CircumstanceFacts(Layout layout, World equations, List<String> gears) {
+        this.layout = layout;
+        this.equations = equations;
+        this.gears = List.copyOf(gears);
+    }
+
+    /** @param faults all that are present, with everything told */
+    static CircumstanceFacts of(SoundBox sound, List<KnownFault> faults) {
+        World equations = World.of(sound.equations(), faults);
+        return new CircumstanceFacts(sound.box().layout(), equations, sound.gearNames());
+    }
+
+    World equations() {
+        return equations;
+    }
+
+    /** What an occasion asks of a situation, in every gear in which it is so. */
+    List<Fact> of(NoticeWhen occasion, Situation situation, Part part) {
+        Concerned about = Concerned.of(layout, part);
+        List<String> asked = situation.isInGear() ? gears : List.of(Run.NEUTRAL);
+        return asked.stream()
+                .flatMap(at -> new At(situation, at, part, about).facts(occasion))
+                .toList();
+    }
+
+    /** One part, in one situation, in one gear. */
+    private final class At {
+        private final Situation situation;
+        private final String gear;
+        private final Part part;
+        private final Concerned about;
+
+        private At(Situation situation, String gear, Part part, Concerned about) {
+            this.situation = situation;
+            this.gear = gear;
+            this.part = part;
+            this.about = about;
+        }
+
+        private Stream<Fact> facts(NoticeWhen occasion) {
+            return switch (occasion) {
+                case WHILE_IT_TURNS -> turns(body -> true);
+                case WHILE_IT_TURNS_IN_MESH ->
+                    turns(body -> layout.meshes().stream().anyMatch(mesh -> mesh.joins(body)));
+                case WHILE_IT_TURNS_ON_ITS_SHAFT -> Stream.concat(turns(body -> true), turnUnlike());
+                case WHILE_IT_ROLLS -> turnUnlike();
+                case WHILE_IT_ROLLS_UNDER_LOAD -> Stream.concat(turnUnlike(), carries());
+                case WHILE_IT_CARRIES -> carries();
+                case WHILE_ITS_DRIVE_FLANK_CARRIES ->
+                    first(about.gears(), body -> moment().carriesOn(body, Flank.DRIVE))
+                            .map(body -> new Circumstances.DriveFlankCarries(situation, gear, part.id(), body));
+                case WHILE_ITS_COAST_FLANK_CARRIES ->
+                    first(about.gears(), body -> moment().carriesOn(body, Flank.COAST))
+                            .map(body -> new Circumstances.CoastFlankCarries(situation, gear, part.id(), body));
+                case WHILE_ITS_SIDES_DIFFER ->
+                    first(about.differentials(), this::sidesDiffer)
+                            .map(body -> new Circumstances.SidesDiffer(situation, gear, part.id(), body));
+                case WHERE_WHEELS_ARE_TIED ->
+                    moment().wheelsAreTied()
+                            ? Stream.of(new Circumstances.WheelsTied(situation, gear))
+                            : Stream.of();
+                case WHERE_SPEED_IS_READ_STANDING -> readStanding();
+                case IN_ITS_GEAR,
+                        AT_ITS_GEAR,
+                        IN_ANY_GEAR,
+                        IN_A_GEAR_WITH_RING,
+                        IN_A_GEAR_WITHOUT_RING,
+                        ALWAYS,
+                        WHERE_IT_TAKES_THE_DRIVE,
+                        WHERE_NEUTRAL_DRIVES,
+                        WHERE_IT_LOCKS,
+                        WHERE_TWO_CAN_MEET -> Stream.of();
+            };
+        }
+
+        private Moment moment() {
+            return equations.moment(situation, gear);
+        }
+
+        private Stream<Fact> turns(Predicate<String> which) {
+            return first(about.bodies(), body -> which.test(body) && moment().turns(body))
+                    .map(body -> new Circumstances.Turns(situation, gear, part.id(), body));
+        }
+
+        private Stream<Fact> turnUnlike() {
+            boolean pressedOnly = part.kind() == PartKind.RELEASE_BEARING;
+            return first(about.pairs(), pair -> moment().turnUnlike(pair, pressedOnly))
+                    .map(pair -> new Circumstances.TurnUnlike(situation, gear, part.id(), pair.inner(), pair.outer()));
+        }
+
+        private Stream<Fact> carries() {
+            return first(about.bodies(), moment()::carries)
+                    .map(body -> new Circumstances.CarriesThen(situation, gear, part.id(), body));
+        }
+
+        private Stream<Fact> readStanding() {
+            return first(SpeedRead.from(layout), equations.moment(Situation.SELECTED, gear)::turns)
+                    .map(body -> new Circumstances.Turns(Situation.SELECTED, gear, part.id(), body));
+        }
+
+        private boolean sidesDiffer(String differential) {
+            List<String> sides = layout.the(Differential.class, differential).sides();
+            return moment().turnUnlike(new Concerned.Between(sides.get(0), sides.get(1)), false);
+        }
+
+        private <T> Stream<T> first(List<T> all, Predicate<T> so) {
+            Optional<T> first = all.stream().filter(so).findFirst();
+            return first.stream();
+        }
+    }
+}

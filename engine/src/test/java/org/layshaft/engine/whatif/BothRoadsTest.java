@@ -1,0 +1,117 @@
+package org.layshaft.engine.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.GearVerdict;
+import org.layshaft.engine.api.Notice;
+import org.layshaft.engine.api.Reasoner;
+import org.layshaft.engine.api.WhatIf;
+import org.layshaft.engine.symptom.Cell;
+import org.layshaft.engine.symptom.Cells;
+import org.layshaft.engine.symptom.Dictionary;
+import org.layshaft.engine.symptom.Signs;
+import org.layshaft.kb.failure.Heat;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+
+/** What single faults are noticed by: the rules, of one fault at a time, say what the dictionary of all of them says. */
+class BothRoadsTest {
+    /** Of a layout with more failures than this, every second, third and so on is asked about. */
+    private static final int MOST = Integer.getInteger("layshaft.failures", 60);
+
+    private static KnowledgeBase knowledge;
+    private static Reasoner reasoner;
+
+    @BeforeAll
+    static void read(@TempDir Path folder) {
+        knowledge = EveryFailure.readIn(folder);
+        reasoner = Reasoners.standard(knowledge);
+    }
+
+    static Stream<String> layouts() {
+        return Bench.KNOWLEDGE.layouts().keySet().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("layouts")
+    void every_change_shows_the_same_on_every_occasion(String layout) {
+        compare(layout, entry -> EveryFailure.is(entry.fault().mode()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("layouts")
+    void what_the_trade_knows_shows_the_same(String layout) {
+        compare(layout, entry -> !EveryFailure.is(entry.fault().mode()));
+    }
+
+    private static void compare(String id, Predicate<Dictionary.Entry> which) {
+        Layout layout = knowledge.layout(id).orElseThrow();
+        Dictionary dictionary = Dictionary.of(knowledge, reasoner.box(layout));
+        List<Dictionary.Entry> entries =
+                dictionary.entries().stream().filter(which).toList();
+        assertTrue(entries.size() > 20, () -> id + " can fail in " + entries.size() + " ways");
+        int step = entries.size() / MOST + 1;
+        IntStream.iterate(0, number -> number < entries.size(), number -> number + step)
+                .mapToObj(entries::get)
+                .forEach(entry -> compare(layout, dictionary.cells(), entry));
+    }
+
+    private static void compare(Layout layout, Cells cells, Dictionary.Entry entry) {
+        String where = layout.id() + ": " + entry.fault().written();
+        WhatIf answer;
+        try {
+            answer = reasoner.whatIf(layout, List.of(entry.fault()));
+        } catch (IllegalStateException broken) {
+            throw new AssertionError(where, broken);
+        }
+        for (Heat heat : Heat.values()) {
+            Signs signs = entry.shown().at(heat);
+            SortedSet<String> certain = said(answer, heat, true);
+            SortedSet<String> perhaps = said(answer, heat, false);
+            perhaps.removeAll(certain);
+            assertEquals(written(cells, signs.certain().stream()), certain, where + ", certain");
+            assertEquals(written(cells, signs.perhaps().stream()), perhaps, where + ", perhaps");
+        }
+    }
+
+    private static SortedSet<String> written(Cells cells, IntStream numbers) {
+        SortedSet<String> written = new TreeSet<>();
+        numbers.forEach(number -> {
+            Cell cell = cells.cell(number);
+            written.add(written(cell.gear(), cell.situation().word(), cells.notice(number)));
+        });
+        return written;
+    }
+
+    private static SortedSet<String> said(WhatIf answer, Heat heat, boolean certain) {
+        SortedSet<String> said = new TreeSet<>();
+        for (GearVerdict gear : answer.gears()) {
+            gear.notices().forEach(notice -> add(said, gear.gear(), notice, heat, certain));
+        }
+        answer.neutral().notices().forEach(notice -> add(said, Run.NEUTRAL, notice, heat, certain));
+        return said;
+    }
+
+    private static void add(SortedSet<String> said, String gear, Notice notice, Heat heat, boolean certain) {
+        if (notice.certain() == certain && notice.heat().filter(only -> only != heat).isEmpty()) {
+            said.add(written(gear, notice.condition(), notice.notice()));
+        }
+    }
+
+    private static String written(String gear, String situation, String notice) {
+        return "%s, %s: %s".formatted(gear, situation, notice);
+    }
+}
