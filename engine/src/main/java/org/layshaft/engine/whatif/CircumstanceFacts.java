@@ -15,6 +15,7 @@ import org.layshaft.engine.symptom.World;
 import org.layshaft.kb.failure.NoticeWhen;
 import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.PartKind;
@@ -71,6 +72,7 @@ final class CircumstanceFacts {
                     turns(body -> layout.meshes().stream().anyMatch(mesh -> mesh.joins(body)));
                 case WHILE_IT_TURNS_ON_ITS_SHAFT -> Stream.concat(turns(body -> true), turnUnlike());
                 case WHILE_IT_ROLLS -> turnUnlike();
+                case WHILE_ITS_GEAR_TURNS_ON_IT -> liesUnderAGear() ? turnUnlike() : Stream.of();
                 case WHILE_IT_ROLLS_UNDER_LOAD -> Stream.concat(turnUnlike(), carries());
                 case WHILE_IT_CARRIES -> carries();
                 case WHILE_ITS_DRIVE_FLANK_CARRIES ->
@@ -92,6 +94,7 @@ final class CircumstanceFacts {
                         IN_ANY_GEAR,
                         IN_A_GEAR_WITH_RING,
                         IN_A_GEAR_WITHOUT_RING,
+                        IN_A_GEAR_THROUGH_TEETH,
                         ALWAYS,
                         WHERE_IT_TAKES_THE_DRIVE,
                         WHERE_NEUTRAL_DRIVES,
@@ -113,6 +116,11 @@ final class CircumstanceFacts {
             boolean pressedOnly = part.kind() == PartKind.RELEASE_BEARING;
             return first(about.pairs(), pair -> moment().turnUnlike(pair, pressedOnly))
                     .map(pair -> new Circumstances.TurnUnlike(situation, gear, part.id(), pair.inner(), pair.outer()));
+        }
+
+        private boolean liesUnderAGear() {
+            return about.pairs().stream()
+                    .anyMatch(pair -> layout.find(Gear.class, pair.outer()).isPresent());
         }
 
         private Stream<Fact> carries() {
