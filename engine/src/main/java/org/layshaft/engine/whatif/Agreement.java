@@ -38,15 +38,18 @@ final class Agreement {
     /** Throws {@link IllegalStateException} where they differ about what becomes of a gear, or of neutral. */
     static void requireVerdicts(Run run, World equations) {
         List<String> differing = new ArrayList<>();
-        run.derivation().all(Verdicts.SoundGear.class).map(Verdicts.SoundGear::gear).forEach(gear -> {
-            boolean locks = isConcluded(run, new Verdicts.Locks(gear));
-            boolean notDriven = isConcluded(run, new Verdicts.NotDriven(gear));
-            if (equations.works(gear) != isConcluded(run, new Verdicts.Works(gear))
-                    || equations.locks(gear) != locks
-                    || equations.isWithoutDrive(gear) != (notDriven && !locks)) {
-                differing.add(gear);
-            }
-        });
+        run.derivation()
+                .all(Verdicts.SoundGear.class)
+                .map(Verdicts.SoundGear::gear)
+                .forEach(gear -> {
+                    boolean locks = isConcluded(run, new Verdicts.Locks(gear));
+                    boolean notDriven = isConcluded(run, new Verdicts.NotDriven(gear));
+                    if (equations.works(gear) != isConcluded(run, new Verdicts.Works(gear))
+                            || equations.locks(gear) != locks
+                            || equations.isWithoutDrive(gear) != (notDriven && !locks)) {
+                        differing.add(gear);
+                    }
+                });
         boolean drives = run.derivation()
                 .find(Verdicts.DrivesOtherwise.class, other -> other.gear().equals(Run.NEUTRAL))
                 .isPresent();
@@ -55,8 +58,8 @@ final class Agreement {
             differing.add(Run.NEUTRAL);
         }
         if (!differing.isEmpty()) {
-            throw new IllegalStateException("Rules and equations disagree about what becomes of %s."
-                    .formatted(String.join(", ", differing)));
+            throw new IllegalStateException(
+                    "Rules and equations disagree about what becomes of %s.".formatted(String.join(", ", differing)));
         }
     }
 

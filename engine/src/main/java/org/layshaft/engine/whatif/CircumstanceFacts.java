@@ -85,9 +85,7 @@ final class CircumstanceFacts {
                     first(about.differentials(), this::sidesDiffer)
                             .map(body -> new Circumstances.SidesDiffer(situation, gear, part.id(), body));
                 case WHERE_WHEELS_ARE_TIED ->
-                    moment().wheelsAreTied()
-                            ? Stream.of(new Circumstances.WheelsTied(situation, gear))
-                            : Stream.of();
+                    moment().wheelsAreTied() ? Stream.of(new Circumstances.WheelsTied(situation, gear)) : Stream.of();
                 case WHERE_SPEED_IS_READ_STANDING -> readStanding();
                 case IN_ITS_GEAR,
                         AT_ITS_GEAR,

@@ -147,8 +147,7 @@ final class LayoutFacts {
         Optional<Faulty.Present> byBearing =
                 layout.find(Bearing.class, seated.seat()).flatMap(bearing -> faults.seizing(bearing.id()));
         return byBearing.isPresent()
-                ? new Ties.StuckTogether(
-                        seated.id(), seated.body(), seated.carrier(), seated.seat(), byBearing.get())
+                ? new Ties.StuckTogether(seated.id(), seated.body(), seated.carrier(), seated.seat(), byBearing.get())
                 : new Ties.FixedOn(seated.id(), seated.body(), seated.carrier());
     }
 

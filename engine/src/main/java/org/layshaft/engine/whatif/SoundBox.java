@@ -61,9 +61,8 @@ final class SoundBox {
                         .map(push -> new Verdicts.Takes(gear.name(), push.rail(), push.member(), push.side())));
         Stream<Fact> rings = box.gears().stream()
                 .filter(gear -> gear.first().isPresent())
-                .map(gear -> hasRing(gear)
-                        ? new Verdicts.WithRing(gear.name())
-                        : new Verdicts.WithoutRing(gear.name()));
+                .map(gear ->
+                        hasRing(gear) ? new Verdicts.WithRing(gear.name()) : new Verdicts.WithoutRing(gear.name()));
         Stream<Fact> neutral = hasNeutral ? Stream.of(new Verdicts.HasNeutral()) : Stream.of();
         return Stream.of(gears, neutral, taken, rings, needs.stream())
                 .flatMap(facts -> facts)

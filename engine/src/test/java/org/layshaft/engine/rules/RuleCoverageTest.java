@@ -23,7 +23,8 @@ class RuleCoverageTest {
     private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
 
     /** Which file the rules of an area stand in, where it is not called as the area is. */
-    private static final Map<String, String> FILES = Map.of("path", "verdicts", "verdict", "verdicts", "lost", "verdicts", "notice", "notices");
+    private static final Map<String, String> FILES =
+            Map.of("path", "verdicts", "verdict", "verdicts", "lost", "verdicts", "notice", "notices");
 
     @Test
     void every_rule_fires_in_a_case_of_its_own() {
@@ -56,7 +57,8 @@ class RuleCoverageTest {
     void every_rule_stands_in_the_file_of_its_area() {
         List<String> misplaced = sources()
                 .flatMap(file -> idsIn(file)
-                        .filter(id -> !file.getFileName().toString().equals(FILES.getOrDefault(area(id), area(id)) + ".drl"))
+                        .filter(id ->
+                                !file.getFileName().toString().equals(FILES.getOrDefault(area(id), area(id)) + ".drl"))
                         .map(id -> "%s in %s".formatted(id, file.getFileName())))
                 .toList();
         assertEquals(List.of(), misplaced);

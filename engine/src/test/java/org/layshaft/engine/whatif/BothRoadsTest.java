@@ -21,7 +21,7 @@ import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.engine.symptom.Cell;
 import org.layshaft.engine.symptom.Cells;
-import org.layshaft.engine.symptom.Dictionary;
+import org.layshaft.engine.symptom.FaultDictionary;
 import org.layshaft.engine.symptom.Signs;
 import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.layout.Layout;
@@ -57,10 +57,10 @@ class BothRoadsTest {
         compare(layout, entry -> !EveryFailure.is(entry.fault().mode()));
     }
 
-    private static void compare(String id, Predicate<Dictionary.Entry> which) {
+    private static void compare(String id, Predicate<FaultDictionary.Entry> which) {
         Layout layout = knowledge.layout(id).orElseThrow();
-        Dictionary dictionary = Dictionary.of(knowledge, reasoner.box(layout));
-        List<Dictionary.Entry> entries =
+        FaultDictionary dictionary = FaultDictionary.of(knowledge, reasoner.box(layout));
+        List<FaultDictionary.Entry> entries =
                 dictionary.entries().stream().filter(which).toList();
         assertTrue(entries.size() > 20, () -> id + " can fail in " + entries.size() + " ways");
         int step = entries.size() / MOST + 1;
@@ -69,7 +69,7 @@ class BothRoadsTest {
                 .forEach(entry -> compare(layout, dictionary.cells(), entry));
     }
 
-    private static void compare(Layout layout, Cells cells, Dictionary.Entry entry) {
+    private static void compare(Layout layout, Cells cells, FaultDictionary.Entry entry) {
         String where = layout.id() + ": " + entry.fault().written();
         WhatIf answer;
         try {
@@ -106,7 +106,8 @@ class BothRoadsTest {
     }
 
     private static void add(SortedSet<String> said, String gear, Notice notice, Heat heat, boolean certain) {
-        if (notice.certain() == certain && notice.heat().filter(only -> only != heat).isEmpty()) {
+        if (notice.certain() == certain
+                && notice.heat().filter(only -> only != heat).isEmpty()) {
             said.add(written(gear, notice.condition(), notice.notice()));
         }
     }
