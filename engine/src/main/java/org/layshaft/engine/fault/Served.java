@@ -14,6 +14,8 @@ import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Hub;
+import org.layshaft.kb.layout.Interlock;
+import org.layshaft.kb.layout.InterlockPiece;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Rail;
@@ -47,6 +49,12 @@ public record Served(String member, Optional<Side> side) {
         }
         if (part instanceof Detent detent) {
             return onRail(layout, layout.the(Rail.class, detent.rail()));
+        }
+        if (part instanceof Interlock interlock) {
+            return onRails(layout, interlock.rails());
+        }
+        if (part instanceof InterlockPiece piece) {
+            return onRails(layout, piece.rails());
         }
         if (part instanceof BlockingRing ring) {
             return oneSide(layout.member(ring.sleeve()), ring.gear());
@@ -144,6 +152,12 @@ public record Served(String member, Optional<Side> side) {
         return rail.forks().stream()
                 .map(fork -> layout.the(Fork.class, fork).member())
                 .flatMap(member -> both(member).stream())
+                .toList();
+    }
+
+    private static List<Served> onRails(Layout layout, List<String> rails) {
+        return rails.stream()
+                .flatMap(rail -> onRail(layout, layout.the(Rail.class, rail)).stream())
                 .toList();
     }
 
