@@ -78,6 +78,7 @@ final class ModeChecks {
     }
 
     private void noticed(Item item) {
+        OccasionChecks.check(mode.befalls(), item, report);
         argument(item.get("side"), Argument.SIDE);
         condition(item.get("if"));
     }

@@ -17,9 +17,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.layshaft.kb.failure.Depth;
 import org.layshaft.kb.failure.EffectKind;
 import org.layshaft.kb.failure.EffectKind.Argument;
+import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.failure.NoticeWhen;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.InterlockKind;
 import org.layshaft.kb.layout.PartKind;
 
@@ -82,6 +85,13 @@ class SchemasTest {
     void the_schema_knows_every_time_of_noticing() {
         assertEquals(
                 words(NoticeWhen.values(), NoticeWhen::word), list(MODES.at("/$defs/notice/properties/when/enum")));
+    }
+
+    @Test
+    void the_schema_knows_every_situation_heat_and_depth() {
+        assertEquals(words(Situation.values(), Situation::word), list(MODES.at("/$defs/situation/enum")));
+        assertEquals(words(Heat.values(), Heat::word), list(MODES.at("/$defs/notice/properties/heat/enum")));
+        assertEquals(words(Depth.values(), Depth::word), list(MODES.at("/$defs/mode/properties/seen_at/enum")));
     }
 
     @Test

@@ -19,7 +19,9 @@ import org.layshaft.kb.failure.EffectKind;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Heat;
 import org.layshaft.kb.failure.NoticeLine;
+import org.layshaft.kb.failure.NoticeWhen;
 import org.layshaft.kb.failure.Situation;
+import org.layshaft.kb.layout.PartKind;
 import org.layshaft.kb.words.Term;
 import org.layshaft.kb.words.Words;
 
@@ -72,6 +74,31 @@ class TradePackTest {
     }
 
     @Test
+    void every_occasion_is_used_by_some_mode() {
+        assertEquals(
+                Set.of(NoticeWhen.values()),
+                modes().flatMap(mode -> mode.noticed().stream())
+                        .map(NoticeLine::when)
+                        .collect(Collectors.toSet()));
+    }
+
+    @Test
+    void every_notice_is_shown_by_some_mode_or_has_sorts_that_are() {
+        Set<String> shown = modes().flatMap(mode -> mode.noticed().stream())
+                .map(NoticeLine::notice)
+                .collect(Collectors.toSet());
+        Set<String> unused = new TreeSet<>(WORDS.notices().keySet());
+        unused.removeAll(shown);
+        assertEquals(Set.of("noise"), unused);
+    }
+
+    @Test
+    void every_kind_of_part_can_fail() {
+        assertEquals(
+                Set.of(PartKind.values()), modes().map(FailureMode::befalls).collect(Collectors.toSet()));
+    }
+
+    @Test
     void modes_stand_with_the_most_common_first() {
         List<FailureMode> modes = modes().toList();
         for (int next = 1; next < modes.size(); next++) {
@@ -85,7 +112,7 @@ class TradePackTest {
         assertFalse(mode.noticed().isEmpty());
         assertFalse(mode.also().isEmpty());
         assertFalse(mode.cautions().isEmpty());
-        assertFalse(mode.leadsTo().isEmpty());
+        assertEquals(mode.normal(), mode.leadsTo().isEmpty());
         Stream.concat(
                         Stream.of(mode.confirm(), mode.basis()),
                         Stream.concat(mode.cautions().stream(), mode.leadsTo().stream()))
