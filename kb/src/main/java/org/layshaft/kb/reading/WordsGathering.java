@@ -41,6 +41,7 @@ public final class WordsGathering {
                 means,
                 first.says(),
                 first.may(),
-                first.sort().or(second::sort));
+                first.sort().or(second::sort),
+                first.seenAt().compareTo(second.seenAt()) > 0 ? first.seenAt() : second.seenAt());
     }
 }

@@ -1,8 +1,10 @@
 package org.layshaft.kb.reading;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.layshaft.kb.failure.Depth;
 import org.layshaft.kb.json.Document;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Report;
@@ -62,6 +64,15 @@ public final class WordsReading {
                 item.get("means").text().orElse(""),
                 says,
                 item.get("may").text().orElse(perhaps),
-                item.get("sort").text());
+                item.get("sort").text(),
+                depth(item.get("seen_at")));
+    }
+
+    private static Depth depth(Item item) {
+        return item.text()
+                .flatMap(text -> Arrays.stream(Depth.values())
+                        .filter(depth -> depth.word().equals(text))
+                        .findFirst())
+                .orElse(Depth.OUTSIDE);
     }
 }

@@ -2,6 +2,7 @@ package org.layshaft.kb.words;
 
 import java.util.List;
 import java.util.Optional;
+import org.layshaft.kb.failure.Depth;
 
 /**
  * A word of the trade.
@@ -12,8 +13,9 @@ import java.util.Optional;
  * @param says for what is noticed, a clause that claims it: {@code it jumps out of gear}; empty for other words
  * @param may the same where it only may be so: {@code it may jump out of gear}; empty for other words
  * @param sort for what is noticed, what it is a sort of: {@code noise}; empty where it is of none
+ * @param seenAt how far one must dismantle to notice it
  */
-public record Term(String name, List<String> also, String means, String says, String may, Optional<String> sort) {
+public record Term(String name, List<String> also, String means, String says, String may, Optional<String> sort, Depth seenAt) {
     public Term {
         also = List.copyOf(also);
     }
