@@ -26,9 +26,9 @@ public record NextTest(
         outcomes = List.copyOf(outcomes);
     }
 
-    /** Expected information for one unit of trouble. */
+    /** Expected information for one unit of trouble; each further gear is a quarter of the trouble of the first. */
     public double worth() {
-        return bits / (effort.cost() * Math.max(1, gears.size()));
+        return 4 * bits / (effort.cost() * (3 + Math.max(1, gears.size())));
     }
 
     /**

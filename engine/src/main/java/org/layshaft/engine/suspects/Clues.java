@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.layshaft.engine.api.Evidence;
 import org.layshaft.engine.api.Observation;
 import org.layshaft.engine.symptom.Cell;
@@ -17,6 +18,7 @@ final class Clues {
     private final List<Clue> seen = new ArrayList<>();
     private final List<Clue> notSeen = new ArrayList<>();
     private final BitSet covered = new BitSet();
+    private final BitSet settled = new BitSet();
 
     Clues(Evidence evidence, Book book, Sorts sorts) {
         this.cells = book.dictionary().cells();
@@ -29,6 +31,10 @@ final class Clues {
                 (clue.seen() ? seen : notSeen).add(clue);
                 covered.or(clue.exact());
                 covered.or(clue.kin());
+                if (isSettled(single)) {
+                    settled.or(clue.exact());
+                    settled.or(clue.kin());
+                }
             }
         }
     }
@@ -46,18 +52,27 @@ final class Clues {
         return covered;
     }
 
-    /** Whether this cell has been tried. Where something was noticed in a gear that is not told, no gear has been. */
-    boolean tried(Situation situation, String gear) {
-        return seen.stream().anyMatch(clue -> tried(clue.observation(), situation, gear))
-                || notSeen.stream().anyMatch(clue -> tried(clue.observation(), situation, gear));
+    /** What has been looked out for in one known cell, or was never noticed: to look again would teach nothing. */
+    BitSet settled() {
+        return settled;
     }
 
-    private static boolean tried(Observation observation, Situation situation, String gear) {
-        boolean anyGear = observation.gears().isEmpty();
-        return observation.situation().equals(Optional.of(situation))
-                && (anyGear
-                        ? !situation.isInGear() || !observation.seen()
-                        : observation.gears().contains(gear));
+    /** Whether somebody has tried this cell, and so would have told what else was noticed there. */
+    boolean tried(Situation situation, String gear) {
+        return Stream.concat(seen.stream(), notSeen.stream())
+                .map(Clue::observation)
+                .filter(observation -> observation.situation().equals(Optional.of(situation)) && isSettled(observation))
+                .anyMatch(observation -> observation.gears().isEmpty()
+                        || observation.gears().contains(gear));
+    }
+
+    /** Where something was noticed in a gear or at a time that is not told, it remains to be found in which. */
+    private static boolean isSettled(Observation observation) {
+        boolean told = observation
+                .situation()
+                .filter(situation -> !situation.isInGear() || !observation.gears().isEmpty())
+                .isPresent();
+        return told || !observation.seen();
     }
 
     private static List<Observation> byGear(Observation observation) {

@@ -1,6 +1,5 @@
 package org.layshaft.engine.suspects;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -10,8 +9,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Effort;
 import org.layshaft.engine.api.NextTest;
-import org.layshaft.engine.symptom.Cell;
-import org.layshaft.engine.symptom.Cells;
 import org.layshaft.kb.failure.Situation;
 
 /** What to try next: in every cell that nobody has tried, and of every part that is suspected. */
@@ -25,16 +22,14 @@ final class NextTests {
     /** What teaches less is not worth the trouble. */
     private static final double LEAST_BITS = 0.02;
 
-    private final Cells cells;
-    private final Clues clues;
     private final Profile.Index index;
     private final TestWords words;
+    private final Trials trials;
 
-    NextTests(Cells cells, Clues clues, Sorts sorts, ObservationWords words) {
-        this.cells = cells;
-        this.clues = clues;
-        this.index = new Profile.Index(cells, sorts);
-        this.words = new TestWords(index, words);
+    NextTests(Profile.Index index, TestWords words, Trials trials) {
+        this.index = index;
+        this.words = words;
+        this.trials = trials;
     }
 
     /**
@@ -62,38 +57,27 @@ final class NextTests {
     private static final Comparator<NextTest> BY_WORTH =
             Comparator.comparingDouble(NextTest::worth).reversed();
 
-    /** The best to be tried in a situation: in one gear, or in one after another. */
+    /** The best to be tried in a situation. */
     private Optional<NextTest> best(Situation situation, Odds odds) {
-        List<String> open = cells.gears(situation).stream()
-                .filter(gear -> !clues.tried(situation, gear))
-                .toList();
-        List<List<String>> choices = new ArrayList<>();
-        open.forEach(gear -> choices.add(List.of(gear)));
-        if (open.size() > 1) {
-            choices.add(open);
-        }
-        return choices.stream()
-                .map(gears -> trying(situation, gears, odds))
-                .max(Comparator.comparingDouble(NextTest::worth));
+        return trials.in(situation).map(trial -> test(trial, odds)).max(Comparator.comparingDouble(NextTest::worth));
     }
 
-    private NextTest trying(Situation situation, List<String> gears, Odds odds) {
-        BitSet tried = new BitSet();
-        gears.forEach(gear -> tried.or(index.cell(new Cell(situation, gear))));
-        Map<BitSet, double[]> outcomes = odds.outcomes(tried);
+    private NextTest test(Trial trial, Odds odds) {
+        Map<BitSet, double[]> outcomes = odds.outcomes(trial.numbers());
         BitSet any = new BitSet();
         outcomes.keySet().forEach(any::or);
+        List<String> gears = trial.gears();
         return new NextTest(
-                words.trying(situation, gears),
-                Optional.of(situation),
-                situation.isInGear() ? gears : List.of(),
-                Effort.of(situation),
+                trial.says(),
+                Optional.of(trial.situation()),
+                trial.situation().isInGear() ? gears : List.of(),
+                trial.effort(),
                 odds.bits(outcomes),
                 outcomes.entrySet().stream()
                         .map(entry -> new NextTest.Outcome(
-                                words.noticed(entry.getKey(), situation, gears),
+                                words.noticed(entry.getKey(), trial.situation(), gears),
                                 odds.chance(entry.getValue()),
-                                words.evidence(entry.getKey(), any, situation, gears),
+                                words.evidence(entry.getKey(), any, trial.situation(), gears),
                                 places(entry.getValue(), true),
                                 places(entry.getValue(), false)))
                         .sorted(Comparator.comparingDouble(NextTest.Outcome::chance)

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.layshaft.engine.symptom.Cell;
 import org.layshaft.engine.symptom.Cells;
 import org.layshaft.engine.symptom.Shown;
+import org.layshaft.engine.symptom.Signs;
 
 /**
  * What one would find in each cell, as far as people tell notices apart: by family.
@@ -36,11 +37,9 @@ record Profile(BitSet certain, BitSet possible) {
         Profile of(Shown shown) {
             BitSet certain = new BitSet();
             BitSet possible = new BitSet();
-            for (BitSet signs : List.of(shown.cold().certain(), shown.hot().certain())) {
-                add(signs, possible);
-            }
-            for (BitSet signs : List.of(shown.cold().perhaps(), shown.hot().perhaps())) {
-                add(signs, possible);
+            for (Signs signs : List.of(shown.cold(), shown.hot())) {
+                add(signs.certain(), possible);
+                add(signs.perhaps(), possible);
             }
             BitSet always = (BitSet) shown.cold().certain().clone();
             always.and(shown.hot().certain());
@@ -54,11 +53,13 @@ record Profile(BitSet certain, BitSet possible) {
             }
         }
 
-        /** Every number of a cell. */
-        BitSet cell(Cell cell) {
+        /** The numbers of a cell of those families that something remains to be found of. */
+        BitSet open(Cell cell, BitSet settled) {
             BitSet numbers = new BitSet();
             int first = rows.get(cell) * families.size();
-            numbers.set(first, first + families.size());
+            for (int column = 0; column < families.size(); column++) {
+                numbers.set(first + column, !settled.get(cells.number(cell, families.get(column))));
+            }
             return numbers;
         }
 

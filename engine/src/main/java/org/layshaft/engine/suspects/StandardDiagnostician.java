@@ -39,7 +39,10 @@ public final class StandardDiagnostician implements Diagnostician {
         Ranking ranking = new Ranking(evidence.afterWork(), Stroke.sharedBy(evidence, box, names));
         ObservationWords words = new ObservationWords(names, knowledge.words());
         Telling telling = new Telling(dictionary.cells(), clues, ranking, words, fault -> reasoner.say(layout, fault));
-        NextTests nextTests = new NextTests(dictionary.cells(), clues, sorts, words);
+        Profile.Index index = new Profile.Index(dictionary.cells(), sorts);
+        TestWords testWords = new TestWords(index, words);
+        NextTests nextTests = new NextTests(
+                index, testWords, new Trials(dictionary.cells(), clues, index, testWords, knowledge.words()));
         return new Enquiry(dictionary, evidence, clues, ranking, words, telling, nextTests).answer();
     }
 

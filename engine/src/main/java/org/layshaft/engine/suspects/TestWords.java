@@ -24,6 +24,10 @@ final class TestWords {
         return gears.size() > 1 ? "one after another: " + words.when(situation, gears) : words.when(situation, gears);
     }
 
+    String looking(String family) {
+        return "%s: see whether %s".formatted(words.when(Situation.AT_REST, List.of()), words.says(family));
+    }
+
     /** {@code it makes a noise}; of several gears {@code shifting into 2nd: it grinds going in}. */
     String noticed(BitSet found, Situation situation, List<String> gears) {
         List<String> parts = new ArrayList<>();
