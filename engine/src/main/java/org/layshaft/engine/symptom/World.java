@@ -25,6 +25,7 @@ public final class World {
     private final Map<String, Stance> stances = new HashMap<>();
     private final Map<String, Trains.Solved> solved = new HashMap<>();
     private final Map<Situation, Map<String, Moment>> moments = new HashMap<>();
+    private Set<String> letGo;
 
     World(Sound sound, Effects effects) {
         this(sound, effects, sound.trains(effects.changes()));
@@ -55,7 +56,10 @@ public final class World {
 
     /** Rails that can be out of neutral together, and could not in the sound box. */
     Set<String> letGo() {
-        return shifting.letGo();
+        if (letGo == null) {
+            letGo = shifting.letGo();
+        }
+        return letGo;
     }
 
     /** Whether this gear drives at its ratio. */

@@ -72,7 +72,7 @@ final class CircumstanceFacts {
                     turns(body -> layout.meshes().stream().anyMatch(mesh -> mesh.joins(body)));
                 case WHILE_IT_TURNS_ON_ITS_SHAFT -> Stream.concat(turns(body -> true), turnUnlike());
                 case WHILE_IT_ROLLS -> turnUnlike();
-                case WHILE_ITS_GEAR_TURNS_ON_IT -> liesUnderAGear() ? turnUnlike() : Stream.of();
+                case WHILE_ITS_GEAR_TURNS_ON_IT -> Stream.concat(liesUnder(), turnUnlike());
                 case WHILE_IT_ROLLS_UNDER_LOAD -> Stream.concat(turnUnlike(), carries());
                 case WHILE_IT_CARRIES -> carries();
                 case WHILE_ITS_DRIVE_FLANK_CARRIES ->
@@ -87,12 +87,12 @@ final class CircumstanceFacts {
                 case WHERE_WHEELS_ARE_TIED ->
                     moment().wheelsAreTied() ? Stream.of(new Circumstances.WheelsTied(situation, gear)) : Stream.of();
                 case WHERE_SPEED_IS_READ_STANDING -> readStanding();
+                case IN_A_GEAR_THROUGH_TEETH -> throughTeeth();
                 case IN_ITS_GEAR,
                         AT_ITS_GEAR,
                         IN_ANY_GEAR,
                         IN_A_GEAR_WITH_RING,
                         IN_A_GEAR_WITHOUT_RING,
-                        IN_A_GEAR_THROUGH_TEETH,
                         ALWAYS,
                         WHERE_IT_TAKES_THE_DRIVE,
                         WHERE_NEUTRAL_DRIVES,
@@ -116,9 +116,16 @@ final class CircumstanceFacts {
                     .map(pair -> new Circumstances.TurnUnlike(situation, gear, part.id(), pair.inner(), pair.outer()));
         }
 
-        private boolean liesUnderAGear() {
-            return about.pairs().stream()
-                    .anyMatch(pair -> layout.find(Gear.class, pair.outer()).isPresent());
+        private Stream<Fact> liesUnder() {
+            return first(about.pairs(), pair -> layout.find(Gear.class, pair.outer()).isPresent())
+                    .map(pair -> new Circumstances.LiesUnder(part.id(), pair.outer()));
+        }
+
+        private Stream<Fact> throughTeeth() {
+            Moment pulling = equations.moment(Situation.PULLING, gear);
+            List<String> all = layout.all(Gear.class).map(Gear::id).toList();
+            return first(all, any -> pulling.carriesOn(any, Flank.DRIVE) || pulling.carriesOn(any, Flank.COAST))
+                    .map(any -> new Circumstances.ThroughTeeth(gear, any));
         }
 
         private Stream<Fact> carries() {

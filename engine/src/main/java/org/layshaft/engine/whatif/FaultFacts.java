@@ -71,9 +71,9 @@ final class FaultFacts {
         return List.copyOf(facts);
     }
 
-    /** The fault by which this gear is seized, or this bearing turned fast; empty where there is none. */
-    Optional<Faulty.Present> seizing(String gearOrBearing) {
-        return Optional.ofNullable(seizing.get(gearOrBearing));
+    /** The fault by which this gear is seized, bearing turned fast, or differential tied; empty where there is none. */
+    Optional<Faulty.Present> seizing(String part) {
+        return Optional.ofNullable(seizing.get(part));
     }
 
     /** What a fault is to the rules. */
@@ -103,7 +103,7 @@ final class FaultFacts {
             case SEIZED_TO_ITS_SHAFT -> seize(part, here);
             case CUT_BEHIND -> cut((Shaft) part, argument, here);
             case LETS_NOTHING_ROLL -> turnFast((Bearing) part, here);
-            case TIES_ITS_SIDES -> fastBearings.add(((Fitting) part).of().orElseThrow());
+            case TIES_ITS_SIDES -> tieSides((Fitting) part, here);
             case PARTED -> part(part, here);
             case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
             case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));
@@ -159,6 +159,12 @@ final class FaultFacts {
         fastBearings.add(bearing.id());
         boolean underGear = layout.find(Gear.class, bearing.outer()).isPresent();
         seizing.putIfAbsent(underGear ? bearing.outer() : bearing.id(), here);
+    }
+
+    private void tieSides(Fitting inside, Faulty.Present here) {
+        String differential = inside.of().orElseThrow();
+        fastBearings.add(differential);
+        seizing.putIfAbsent(differential, here);
     }
 
     private void cut(Shaft shaft, String place, Faulty.Present here) {

@@ -126,6 +126,14 @@ final class LayoutFacts {
         if (connection instanceof Connection.Split split) {
             return Stream.of(new Ties.Splits(connection.id(), split.differential(), split.left(), split.right()));
         }
+        if (connection instanceof Connection.Tied tied) {
+            return Stream.of(new Ties.SidesTied(
+                    connection.id(),
+                    tied.differential(),
+                    tied.left(),
+                    tied.right(),
+                    faults.seizing(tied.differential()).orElseThrow()));
+        }
         if (connection instanceof Connection.Rolling rolling) {
             return Stream.of(new Ties.OnOneRoad(connection.id(), rolling.output()));
         }

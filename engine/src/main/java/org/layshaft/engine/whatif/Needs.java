@@ -11,11 +11,15 @@ import org.layshaft.engine.rules.fact.Drive;
 import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Ties;
 import org.layshaft.engine.rules.fact.Verdicts;
+import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Shaft;
 
 /** What one sound gear takes its drive through: connections, and stretches of shafts. */
 final class Needs {
+    private static final int FRONT_END = -1;
+
     private final Layout layout;
     private final String gear;
     private final Derivation derivation;
@@ -64,29 +68,52 @@ final class Needs {
                 .ifPresent(step -> step.premises().forEach(premise -> collect(premise, seen, connections)));
     }
 
-    private static Optional<String> connectionOf(Fact fact) {
+    private Optional<String> connectionOf(Fact fact) {
         if (fact instanceof Ties.Tie tie) {
             return Optional.of(tie.connection()).filter(id -> !id.startsWith("half-shaft "));
         }
         if (fact instanceof Ties.TieAt tie) {
             return Optional.of(tie.connection());
         }
+        if (fact instanceof Ties.OnOneRoad road && layout.find(Shaft.class, road.wheel()).isPresent()) {
+            return Optional.of(road.connection());
+        }
         return fact instanceof Ties.ThirdOf third ? Optional.of(third.connection()) : Optional.empty();
     }
 
     private List<Fact> stretch(List<Drive.Driven> chain, int index) {
-        String body = chain.get(index).body();
-        return layout.find(Shaft.class, body)
+        Drive.Driven link = chain.get(index);
+        return layout.find(Shaft.class, link.body())
                 .map(shaft -> {
-                    List<String> along = shaft.along();
                     // The clutch drives a shaft at its front end; an output shaft gives its drive at its rear end.
-                    int from =
-                            index == 0 ? -1 : along.indexOf(chain.get(index - 1).body());
+                    int from = index == 0 ? FRONT_END : place(shaft, link.driver(), link.connection());
                     int to = index + 1 == chain.size()
-                            ? along.size()
-                            : along.indexOf(chain.get(index + 1).body());
-                    return List.<Fact>of(new Verdicts.NeedsStretch(gear, body, Math.min(from, to), Math.max(from, to)));
+                            ? shaft.along().size()
+                            : place(
+                                    shaft,
+                                    chain.get(index + 1).body(),
+                                    chain.get(index + 1).connection());
+                    return List.<Fact>of(
+                            new Verdicts.NeedsStretch(gear, shaft.id(), Math.min(from, to), Math.max(from, to)));
                 })
                 .orElse(List.of());
+    }
+
+    /** Where along a shaft the drive comes to it from something else, or leaves it: what stands there, or an end. */
+    private int place(Shaft shaft, String other, String connection) {
+        if (shaft.along().contains(other)) {
+            return shaft.along().indexOf(other);
+        }
+        String part = connection.substring(connection.indexOf(' ') + 1);
+        if (shaft.along().contains(part)) {
+            return shaft.along().indexOf(part);
+        }
+        boolean atTheRear = layout.find(Joint.class, part)
+                        .filter(joint -> joint.from().equals(shaft.id()))
+                        .isPresent()
+                || layout.find(Differential.class, part)
+                        .filter(differential -> differential.shaft().equals(Optional.of(shaft.id())))
+                        .isPresent();
+        return atTheRear ? shaft.along().size() : FRONT_END;
     }
 }

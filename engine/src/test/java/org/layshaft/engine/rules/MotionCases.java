@@ -5,6 +5,7 @@ import static org.layshaft.engine.rules.RuleCases.OTHER_FAULT;
 import static org.layshaft.kb.failure.NoticeWhen.WHERE_WHEELS_ARE_TIED;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_ITS_COAST_FLANK_CARRIES;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_ITS_DRIVE_FLANK_CARRIES;
+import static org.layshaft.kb.failure.NoticeWhen.WHILE_ITS_GEAR_TURNS_ON_IT;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_ITS_SIDES_DIFFER;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_CARRIES;
 import static org.layshaft.kb.failure.NoticeWhen.WHILE_IT_ROLLS;
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
 import org.layshaft.engine.rules.fact.Circumstances.CarriesThen;
 import org.layshaft.engine.rules.fact.Circumstances.CoastFlankCarries;
 import org.layshaft.engine.rules.fact.Circumstances.DriveFlankCarries;
+import org.layshaft.engine.rules.fact.Circumstances.LiesUnder;
 import org.layshaft.engine.rules.fact.Circumstances.SidesDiffer;
 import org.layshaft.engine.rules.fact.Circumstances.TurnUnlike;
 import org.layshaft.engine.rules.fact.Circumstances.Turns;
@@ -79,12 +81,19 @@ final class MotionCases {
     private static Stream<RuleCase> rolling() {
         Shows rolling = of(WHILE_IT_ROLLS, PULLING);
         Shows underLoad = of(WHILE_IT_ROLLS_UNDER_LOAD, PULLING);
+        Shows underGear = of(WHILE_ITS_GEAR_TURNS_ON_IT, PULLING);
+        LiesUnder under = new LiesUnder(PART, "third");
         return Stream.of(
                 RuleCase.of("motion/rolling", rolling, UNLIKE)
                         .concludes(noticed("3", PULLING), rolling, UNLIKE)
                         .alone()
                         .notWithInstead(UNLIKE, new TurnUnlike(OVERRUN, "3", PART, "output", "third"))
                         .notWithInstead(UNLIKE, new TurnUnlike(PULLING, "3", "other-part", "output", "third")),
+                RuleCase.of("motion/gear-turning-on-it", underGear, under, UNLIKE)
+                        .concludes(noticed("3", PULLING), underGear, under, UNLIKE)
+                        .alone()
+                        .notWithInstead(under, new LiesUnder("other-part", "third"))
+                        .notWithInstead(UNLIKE, new TurnUnlike(OVERRUN, "3", PART, "output", "third")),
                 RuleCase.of("motion/rolling-under-load", underLoad, UNLIKE, CARRIES)
                         .concludes(noticed("3", PULLING), underLoad, UNLIKE, CARRIES)
                         .alone()

@@ -5,6 +5,7 @@ import static org.layshaft.engine.rules.RuleCases.OTHER_FAULT;
 import static org.layshaft.kb.failure.NoticeWhen.ALWAYS;
 import static org.layshaft.kb.failure.NoticeWhen.AT_ITS_GEAR;
 import static org.layshaft.kb.failure.NoticeWhen.IN_ANY_GEAR;
+import static org.layshaft.kb.failure.NoticeWhen.IN_A_GEAR_THROUGH_TEETH;
 import static org.layshaft.kb.failure.NoticeWhen.IN_A_GEAR_WITHOUT_RING;
 import static org.layshaft.kb.failure.NoticeWhen.IN_A_GEAR_WITH_RING;
 import static org.layshaft.kb.failure.NoticeWhen.IN_ITS_GEAR;
@@ -27,6 +28,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.rules.fact.Circumstances.SpeedReadFrom;
+import org.layshaft.engine.rules.fact.Circumstances.ThroughTeeth;
 import org.layshaft.engine.rules.fact.Circumstances.Turns;
 import org.layshaft.engine.rules.fact.Faulty.Shows;
 import org.layshaft.engine.rules.fact.Mechanism.LetGo;
@@ -83,6 +85,8 @@ final class NoticeCases {
 
     private static Stream<RuleCase> inAnyGear() {
         Shows any = perhapsHot(IN_ANY_GEAR, SHIFTING_INTO);
+        Shows toothed = of(IN_A_GEAR_THROUGH_TEETH, PULLING);
+        ThroughTeeth teeth = new ThroughTeeth("3", "third");
         Shows ringed = of(IN_A_GEAR_WITH_RING, SHIFTING_INTO);
         Shows ringless = of(IN_A_GEAR_WITHOUT_RING, SHIFTING_INTO);
         WithRing ring = new WithRing("3");
@@ -95,6 +99,11 @@ final class NoticeCases {
                                 WORKS)
                         .alone()
                         .notWithInstead(WORKS, new Locks("3")),
+                RuleCase.of("notice/through-teeth", toothed, WORKS, teeth)
+                        .concludes(noticed("3", PULLING), toothed, WORKS, teeth)
+                        .alone()
+                        .notWithInstead(teeth, new ThroughTeeth("4", "third"))
+                        .notWithInstead(WORKS, WORKS_IN_OTHER),
                 RuleCase.of("notice/in-a-gear-with-ring", ringed, ring, WORKS)
                         .concludes(noticed("3", SHIFTING_INTO), ringed, ring, WORKS)
                         .alone()

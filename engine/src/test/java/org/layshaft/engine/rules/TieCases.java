@@ -14,6 +14,7 @@ import org.layshaft.engine.rules.fact.Ties.HalfShaftJoins;
 import org.layshaft.engine.rules.fact.Ties.InMesh;
 import org.layshaft.engine.rules.fact.Ties.MeshedBySliding;
 import org.layshaft.engine.rules.fact.Ties.SeizedOn;
+import org.layshaft.engine.rules.fact.Ties.SidesTied;
 import org.layshaft.engine.rules.fact.Ties.StuckTogether;
 import org.layshaft.engine.rules.fact.Ties.Tie;
 import org.layshaft.engine.rules.fact.Ties.TieAt;
@@ -39,6 +40,8 @@ final class TieCases {
 
     private static final StuckTogether STUCK =
             new StuckTogether("seat pilot-bearing", "output", "input", "pilot-bearing", FAULT);
+
+    private static final SidesTied TIED = new SidesTied("tied", "differential", "left", "right", FAULT);
 
     private TieCases() {}
 
@@ -108,6 +111,14 @@ final class TieCases {
                         .concludes(new Tie("seat pilot-bearing", "input", "output", Fraction.ONE), STUCK)
                         .alone()
                         .notWithout(STUCK),
+                RuleCase.of("ties/sides", TIED)
+                        .concludes(new Tie("tied", "left", "right", Fraction.ONE), TIED)
+                        .alone()
+                        .notWithInstead(TIED, FAULT),
+                RuleCase.of("ties/sides", TIED)
+                        .concludes(new Tie("tied", "right", "left", Fraction.ONE), TIED)
+                        .alone()
+                        .notWithout(TIED),
                 RuleCase.of("ties/half-shaft", JOINS)
                         .concludes(new Tie("joins", "left-half-shaft", "left-wheel", Fraction.ONE), JOINS)
                         .alone()

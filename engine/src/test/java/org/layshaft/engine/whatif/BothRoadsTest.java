@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.layshaft.engine.Reasoners;
 import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.Notice;
@@ -32,13 +33,11 @@ class BothRoadsTest {
     /** Of a layout with more failures than this, every second, third and so on is asked about. */
     private static final int MOST = Integer.getInteger("layshaft.failures", 60);
 
-    private static KnowledgeBase knowledge;
-    private static Reasoner reasoner;
+    private static KnowledgeBase everyFailure;
 
     @BeforeAll
     static void read(@TempDir Path folder) {
-        knowledge = EveryFailure.readIn(folder);
-        reasoner = Reasoners.standard(knowledge);
+        everyFailure = EveryFailure.readIn(folder);
     }
 
     static Stream<String> layouts() {
@@ -46,30 +45,31 @@ class BothRoadsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("layouts")
+    @ValueSource(strings = {"curlew", "plover", "avocet", "turnstone", "egret"})
     void every_change_shows_the_same_on_every_occasion(String layout) {
-        compare(layout, entry -> EveryFailure.is(entry.fault().mode()));
+        compare(everyFailure, layout, entry -> EveryFailure.is(entry.fault().mode()));
     }
 
     @ParameterizedTest
     @MethodSource("layouts")
     void what_the_trade_knows_shows_the_same(String layout) {
-        compare(layout, entry -> !EveryFailure.is(entry.fault().mode()));
+        compare(Bench.KNOWLEDGE, layout, entry -> true);
     }
 
-    private static void compare(String id, Predicate<FaultDictionary.Entry> which) {
+    private static void compare(KnowledgeBase knowledge, String id, Predicate<FaultDictionary.Entry> which) {
+        Reasoner reasoner = Reasoners.standard(knowledge);
         Layout layout = knowledge.layout(id).orElseThrow();
         FaultDictionary dictionary = FaultDictionary.of(knowledge, reasoner.box(layout));
         List<FaultDictionary.Entry> entries =
                 dictionary.entries().stream().filter(which).toList();
-        assertTrue(entries.size() > 20, () -> id + " can fail in " + entries.size() + " ways");
+        assertTrue(entries.size() > 5, () -> id + " can fail in " + entries.size() + " ways");
         int step = entries.size() / MOST + 1;
         IntStream.iterate(0, number -> number < entries.size(), number -> number + step)
                 .mapToObj(entries::get)
-                .forEach(entry -> compare(layout, dictionary.cells(), entry));
+                .forEach(entry -> compare(reasoner, layout, dictionary.cells(), entry));
     }
 
-    private static void compare(Layout layout, Cells cells, FaultDictionary.Entry entry) {
+    private static void compare(Reasoner reasoner, Layout layout, Cells cells, FaultDictionary.Entry entry) {
         String where = layout.id() + ": " + entry.fault().written();
         WhatIf answer;
         try {
@@ -82,9 +82,18 @@ class BothRoadsTest {
             SortedSet<String> certain = said(answer, heat, true);
             SortedSet<String> perhaps = said(answer, heat, false);
             perhaps.removeAll(certain);
-            assertEquals(written(cells, signs.certain().stream()), certain, where + ", certain");
-            assertEquals(written(cells, signs.perhaps().stream()), perhaps, where + ", perhaps");
+            requireSame(written(cells, signs.certain().stream()), certain, where + ", certain");
+            requireSame(written(cells, signs.perhaps().stream()), perhaps, where + ", perhaps");
         }
+    }
+
+    private static void requireSame(SortedSet<String> byEquations, SortedSet<String> byRules, String where) {
+        SortedSet<String> byEquationsOnly = new TreeSet<>(byEquations);
+        byEquationsOnly.removeAll(byRules);
+        SortedSet<String> byRulesOnly = new TreeSet<>(byRules);
+        byRulesOnly.removeAll(byEquations);
+        assertEquals(List.of(), List.copyOf(byEquationsOnly), where + ", by the equations only");
+        assertEquals(List.of(), List.copyOf(byRulesOnly), where + ", by the rules only");
     }
 
     private static SortedSet<String> written(Cells cells, IntStream numbers) {
@@ -106,8 +115,7 @@ class BothRoadsTest {
     }
 
     private static void add(SortedSet<String> said, String gear, Notice notice, Heat heat, boolean certain) {
-        if (notice.certain() == certain
-                && notice.heat().filter(only -> only != heat).isEmpty()) {
+        if (notice.certain() == certain && notice.heat().filter(only -> only != heat).isEmpty()) {
             said.add(written(gear, notice.condition(), notice.notice()));
         }
     }

@@ -19,10 +19,10 @@ import org.layshaft.kb.pack.Reading;
 
 /**
  * A pack of failures that no workshop has seen: each kind of part with each change that can come of it, noticed on every
- * occasion in every situation.
+ * occasion; and each kind with no change at all, noticed on every occasion in every situation that can be.
  */
 final class EveryFailure {
-    private static final String NAME = "tried ";
+    private static final String NAME = "tried-";
 
     private EveryFailure() {}
 
@@ -37,8 +37,7 @@ final class EveryFailure {
             for (PartKind kind : PartKind.values()) {
                 Files.writeString(folder.resolve("failure-modes/" + kind.word() + ".json"), """
                         { "format": "layshaft/failure-modes/1", "%s": {
-                        %s } }""".formatted(
-                                kind.word(), modesOf(kind)));
+                        %s } }""".formatted(kind.word(), modesOf(kind)));
             }
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
@@ -60,21 +59,24 @@ final class EveryFailure {
     private static String words() {
         return Stream.of(NoticeWhen.values())
                 .map(when -> """
-                        "%s": { "means": "It is noticed.", "says": "it is noticed", "may": "it may be noticed" }""".formatted(notice(when)))
+                        "%s": { "means": "It is noticed.", "says": "it is noticed", "may": "it may be noticed" }"""
+                        .formatted(notice(when)))
                 .collect(Collectors.joining(",\n", "{ \"format\": \"layshaft/words/1\", \"notices\": {\n", "}}"));
     }
 
     private static String modesOf(PartKind kind) {
         Stream<String> changing = Stream.of(EffectKind.values())
                 .filter(effect -> effect.canComeOf(kind))
-                .map(effect -> mode(effect.word(), asked(effect), does(effect), seat(effect, kind)));
-        return Stream.concat(changing, Stream.of(mode("nothing", "", "", ""))).collect(Collectors.joining(",\n"));
+                .map(effect -> mode(effect.word(), asked(effect), does(effect), seat(effect, kind), lines(kind, false)));
+        return Stream.concat(changing, Stream.of(mode("nothing", "", "", "", lines(kind, true))))
+                .collect(Collectors.joining(",\n"));
     }
 
-    private static String mode(String name, String asked, String does, String seat) {
+    private static String mode(String name, String asked, String does, String seat, String lines) {
         return """
                 "%s%s": { %s "unless_told": { %s }, "does": [%s], "noticed": [%s],
-                  "common": "rare", "basis": "None.", "confirm": "Look." }""".formatted(NAME, name, seat, asked, does, lines());
+                  "common": "rare", "basis": "None.", "confirm": "Look." }"""
+                .formatted(NAME, name, seat, asked, does, lines);
     }
 
     private static String seat(EffectKind effect, PartKind kind) {
@@ -102,14 +104,24 @@ final class EveryFailure {
         return "{ \"%s\": %s }".formatted(effect.word(), argument);
     }
 
-    private static String lines() {
-        String everywhere = Stream.of(Situation.values())
-                .map(situation -> "\"" + situation.word() + "\"")
-                .collect(Collectors.joining(", "));
+    /** A line for every occasion that can be asked of this kind: in its own situations, or wherever it can hold. */
+    private static String lines(PartKind kind, boolean everywhere) {
         return Stream.of(NoticeWhen.values())
-                .map(when -> """
-                        { "notice": "%s", "when": "%s", "in": [%s]%s }""".formatted(notice(when), when.word(), everywhere, degree(when)))
+                .filter(when -> when.canBeAskedOf(kind))
+                .map(when -> line(when, everywhere ? situations(when) : ""))
                 .collect(Collectors.joining(",\n"));
+    }
+
+    private static String situations(NoticeWhen when) {
+        return Stream.of(Situation.values())
+                .filter(when::canHoldIn)
+                .map(situation -> "\"" + situation.word() + "\"")
+                .collect(Collectors.joining(", ", ", \"in\": [", "]"));
+    }
+
+    private static String line(NoticeWhen when, String in) {
+        return """
+                { "notice": "%s", "when": "%s"%s%s }""".formatted(notice(when), when.word(), in, degree(when));
     }
 
     /** Some only perhaps, some only cold or hot. */

@@ -27,6 +27,22 @@ public final class Circumstances {
         }
     }
 
+    /** A part lies under a free gear: a needle bearing, a thrust washer. */
+    public record LiesUnder(String part, String gear) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s turns on %s".formatted(names.the(gear), names.the(part));
+        }
+    }
+
+    /** In this gear the drive goes through teeth, if only through these. */
+    public record ThroughTeeth(String at, String gear) implements Fact {
+        @Override
+        public String says(Names names) {
+            return "in %s the drive goes through the teeth of %s".formatted(names.gear(at), names.the(gear));
+        }
+    }
+
     /** What turns with a part, or in it, is under load. */
     public record CarriesThen(Situation situation, String at, String part, String body) implements Fact {
         @Override

@@ -103,6 +103,21 @@ public final class Ties {
         }
     }
 
+    /** A differential whose two sides no longer turn unlike. */
+    public record SidesTied(String connection, String differential, String one, String other, Faulty.Present fault)
+            implements Fact {
+        @Override
+        public String says(Names names) {
+            return "%s no longer lets %s and %s turn unlike"
+                    .formatted(names.the(differential), names.the(one), names.the(other));
+        }
+
+        @Override
+        public List<Fact> restsOn() {
+            return List.of(fault);
+        }
+    }
+
     /** A sleeve that can be slid over the clutching teeth of a gear. */
     public record CouplesTo(String connection, String sleeve, Side side, String gear) implements Fact {
         @Override
