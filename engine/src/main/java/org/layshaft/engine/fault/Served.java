@@ -33,6 +33,11 @@ import org.layshaft.kb.layout.Sleeve;
  */
 public record Served(String member, Optional<Side> side) {
 
+    /** Whether it serves this side. */
+    public boolean at(Side which) {
+        return side.isEmpty() || side.get() == which;
+    }
+
     /** Everything that a part serves; nothing for a part that has no hand in engaging gears. */
     public static List<Served> by(Layout layout, Part part) {
         if (part instanceof Fork fork) {

@@ -47,7 +47,9 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
                     List.of(gear.id()), List.of(new Between(gear.carrier(), gear.id())), List.of(gear.id()), List.of());
         }
         if (part instanceof Bearing bearing) {
-            return between(bearing.inner(), bearing.outer());
+            return layout.find(Gear.class, bearing.outer()).isPresent()
+                    ? under(bearing.inner(), bearing.outer())
+                    : between(bearing.inner(), bearing.outer());
         }
         if (part instanceof Hub hub) {
             return turning(hub.sleeve());
@@ -59,7 +61,7 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
             return turning(teeth.gear());
         }
         if (part instanceof Clutch clutch) {
-            return turning(clutch.drivenBy().orElse(ENGINE));
+            return turning(clutch.drives());
         }
         if (part instanceof HalfShaft halfShaft) {
             return turning(halfShaft.wheel());
@@ -84,7 +86,7 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
         String of = fitting.of().orElse("");
         return switch (fitting.kind()) {
             case KEYS, CHAIN, JOINT -> turning(of);
-            case THRUST_WASHER -> between(layout.gear(of).carrier(), of);
+            case THRUST_WASHER -> under(layout.gear(of).carrier(), of);
             case FLYWHEEL_BEARING -> between(of, ENGINE);
             case RELEASE_BEARING -> between(Bearing.CASE, ENGINE);
             case ENGINE, CLUTCH_HOUSING, MOUNTINGS -> turning(ENGINE);
@@ -100,7 +102,10 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
             case SPEED_READING -> new Concerned(SpeedRead.from(layout), List.of(), List.of(), List.of());
             case OIL, BOX_CASE ->
                 new Concerned(
-                        layout.all(Shaft.class).map(Shaft::id).toList(),
+                        Stream.of(layout.all(Shaft.class), layout.all(Gear.class))
+                                .flatMap(parts -> parts)
+                                .map(Part::id)
+                                .toList(),
                         List.of(),
                         layout.all(Gear.class).map(Gear::id).toList(),
                         List.of());
@@ -114,6 +119,11 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
 
     private static Concerned turning(String body) {
         return new Concerned(List.of(body), List.of(), List.of(), List.of());
+    }
+
+    /** Under a free gear, or beside it: it bears the gear, and what the shaft carries is nothing to it. */
+    private static Concerned under(String shaft, String gear) {
+        return new Concerned(List.of(gear), List.of(new Between(shaft, gear)), List.of(), List.of());
     }
 
     private static Concerned between(String inner, String outer) {

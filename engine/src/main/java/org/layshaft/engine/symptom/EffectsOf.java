@@ -103,7 +103,7 @@ final class EffectsOf {
     }
 
     private Stream<Effects.Place> places(Side side) {
-        return served.stream().map(each -> new Effects.Place(each.member(), side));
+        return served.stream().filter(each -> each.at(side)).map(each -> new Effects.Place(each.member(), side));
     }
 
     private Effects gathered() {

@@ -108,7 +108,9 @@ final class FaultFacts {
             case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
             case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));
             case CANNOT_REACH ->
-                served(part, served -> new Faulty.CannotReach(served.member(), sideOf(argument), here));
+                Served.by(layout, part).stream()
+                        .filter(served -> served.at(sideOf(argument)))
+                        .forEach(served -> facts.add(new Faulty.CannotReach(served.member(), sideOf(argument), here)));
             case STUCK_AT -> served(part, served -> new Faulty.StuckAt(served.member(), placeOf(argument), here));
             case LEFT_AT -> served(part, served -> new Faulty.LeftAt(served.member(), placeOf(argument), here));
             case SPEEDS_NOT_MATCHED ->
