@@ -25,9 +25,13 @@ final class InterlockParts {
         new InterlockParts(selector, ledger).add();
     }
 
+    /** Where nothing is selected there is nothing to keep apart. */
     private void add() {
         List<String> rails =
                 selector.rails().stream().map(TypedRail::id).distinct().toList();
+        if (rails.isEmpty()) {
+            return;
+        }
         List<InterlockPiece> pieces = pieces(rails);
         List<String> ids = pieces.stream().map(InterlockPiece::id).toList();
         ledger.add(new Interlock(named(INTERLOCK, INTERLOCK), selector.interlock(), rails, ids), selector.pointer());
