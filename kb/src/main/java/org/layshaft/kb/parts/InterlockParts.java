@@ -25,14 +25,14 @@ final class InterlockParts {
         new InterlockParts(selector, ledger).add();
     }
 
-    /** Where nothing is selected there is nothing to keep apart. */
+    /** Nothing where no rails are, or nothing keeps them apart. */
     private void add() {
         List<String> rails =
                 selector.rails().stream().map(TypedRail::id).distinct().toList();
-        if (rails.isEmpty()) {
+        List<InterlockPiece> pieces = pieces(rails);
+        if (rails.isEmpty() || pieces.isEmpty()) {
             return;
         }
-        List<InterlockPiece> pieces = pieces(rails);
         List<String> ids = pieces.stream().map(InterlockPiece::id).toList();
         ledger.add(new Interlock(named(INTERLOCK, INTERLOCK), selector.interlock(), rails, ids), selector.pointer());
         pieces.forEach(piece -> ledger.add(piece, selector.pointer()));

@@ -15,7 +15,8 @@ import org.layshaft.kb.failure.Depth;
  * @param sort for what is noticed, what it is a sort of: {@code noise}; empty where it is of none
  * @param seenAt how far one must dismantle to notice it
  */
-public record Term(String name, List<String> also, String means, String says, String may, Optional<String> sort, Depth seenAt) {
+public record Term(
+        String name, List<String> also, String means, String says, String may, Optional<String> sort, Depth seenAt) {
     public Term {
         also = List.copyOf(also);
     }

@@ -60,7 +60,7 @@ class LeversTest {
                   { "lever": "main-range", "rails": ["1", "2-3"] }
                 ] }""");
         assertEquals(
-                Map.of("interlock", InterlockKind.NONE, "main-range-interlock", InterlockKind.PINS),
+                Map.of("main-range-interlock", InterlockKind.PINS),
                 layout.all(Interlock.class).collect(Collectors.toMap(Interlock::id, Interlock::form)));
         assertEquals(
                 "main range interlock plunger between the 1 and 2-3 rails",
