@@ -14,11 +14,15 @@ import org.layshaft.kb.layout.Layout;
  * Everything that repeats while a sound box runs in one gear, or in neutral, straight ahead, nothing slipping.
  *
  * @param gear name of the gear; {@link #NEUTRAL} for none
- * @param sources by rising order; those of one order in the order of the layout
+ * @param sources family by family, in each by rising order; those of one order in the order of the layout
  * @param untold what else might be heard and cannot be told, and why, in sentences
  */
 public record Sounds(String gear, List<Source> sources, List<String> untold) {
     public static final String NEUTRAL = "neutral";
+
+    private static final Comparator<Source> FAMILY_BY_FAMILY = Comparator.comparing(
+                    (Source source) -> source.kind().family())
+            .thenComparing(source -> source.order().perTurn());
 
     public Sounds {
         sources = List.copyOf(sources);
@@ -48,7 +52,7 @@ public record Sounds(String gear, List<Source> sources, List<String> untold) {
                         bearings.all(),
                         new ToothSources(rates, names).all())
                 .flatMap(found -> found)
-                .sorted(Comparator.comparing(source -> source.order().perTurn()))
+                .sorted(FAMILY_BY_FAMILY)
                 .toList();
         List<String> untold = new ArrayList<>(new Untold(rates, names).sentences());
         untold.addAll(bearings.untold());

@@ -5,6 +5,7 @@ import java.util.List;
 import org.layshaft.engine.sound.Match;
 import org.layshaft.engine.sound.Measured;
 import org.layshaft.engine.sound.Source;
+import org.layshaft.engine.sound.SourceKind.Family;
 import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.Listened;
 import org.layshaft.web.desk.SoundWording;
@@ -26,7 +27,14 @@ final class SoundText {
         page.paragraph("%s in %s.".formatted(listened.layout().name(), listened.says()));
         listened.measured().ifPresent(this::fits);
         page.paragraph("Everything that repeats so, by its order: how often for each turn of the input.");
-        page.block(sources());
+        for (Family family : Family.values()) {
+            List<Source> sources = listened.sounds().sources().stream()
+                    .filter(source -> source.kind().family() == family)
+                    .toList();
+            if (!sources.isEmpty()) {
+                page.paragraph(SoundWording.of(family) + ":").block(table(sources));
+            }
+        }
         page.list("Besides:", listened.sounds().untold());
         return page.toString();
     }
@@ -62,7 +70,7 @@ final class SoundText {
                         source.how());
     }
 
-    private String sources() {
+    private String table(List<Source> sources) {
         boolean timed = listened.inputRpm().isPresent();
         List<String> headings = new ArrayList<>(List.of("order", "exactly"));
         if (timed) {
@@ -70,7 +78,7 @@ final class SoundText {
         }
         headings.addAll(List.of("load", "what"));
         TextTable table = new TextTable(headings.toArray(String[]::new));
-        for (Source source : listened.sounds().sources()) {
+        for (Source source : sources) {
             List<String> cells =
                     new ArrayList<>(List.of(SoundWording.decimal(source.order()), SoundWording.exact(source.order())));
             listened.inputRpm()

@@ -2,6 +2,7 @@ package org.layshaft.web.desk;
 
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.sound.Order;
+import org.layshaft.engine.sound.SourceKind.Family;
 
 /** Findings about sounds in plain words. */
 public final class SoundWording {
@@ -9,6 +10,15 @@ public final class SoundWording {
     private static final int HZ_DECIMALS = 2;
 
     private SoundWording() {}
+
+    public static String of(Family family) {
+        return switch (family) {
+            case TEETH -> "Teeth and chains";
+            case SAME_TEETH -> "The same teeth again";
+            case TURNING -> "Turning";
+            case BEARINGS -> "In bearings";
+        };
+    }
 
     /** {@code 18.8936}. */
     public static String decimal(Order order) {

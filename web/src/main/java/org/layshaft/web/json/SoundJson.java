@@ -24,7 +24,7 @@ import org.layshaft.web.desk.Listened;
  * @param hz the frequency that was measured; null where none was
  * @param withinHz how far from it something may lie and still fits; null where none was measured
  * @param fits what fits, the likeliest first
- * @param sources everything that repeats, by rising order
+ * @param sources everything that repeats, family by family, in each by rising order
  * @param untold what else may be heard and cannot be told, and why
  */
 public record SoundJson(
