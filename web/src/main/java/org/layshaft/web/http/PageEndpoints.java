@@ -19,6 +19,10 @@ final class PageEndpoints {
         return Reply.of(200, Reply.SVG, pages.drawing(address(call).inLayout(call.rest())));
     }
 
+    Reply sound(Call call) {
+        return Reply.of(200, Reply.HTML, pages.sound(SoundCalls.request(call)));
+    }
+
     private static Address address(Call call) {
         return new Address(
                 call.first("layout"), call.first("q"), call.first("gear"), call.all("fault"), call.first("part"));

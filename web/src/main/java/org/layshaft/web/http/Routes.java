@@ -15,6 +15,7 @@ final class Routes {
         return List.of(
                 new Route("/", page::page),
                 new Route("/drawing/*.svg", page::drawing),
+                new Route("/sound", page::sound),
                 new Route("/assets/*", assets::answer),
                 new Route("/api/layouts", api::layouts),
                 new Route("/api/layouts/*", api::layout),

@@ -3,16 +3,19 @@ package org.layshaft.web.page;
 import java.util.List;
 import java.util.Optional;
 import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.SoundRequest;
 
 /** Makes pages and drawings. Thread-safe. */
 public final class Pages {
     private final Templates templates = new Templates();
     private final SceneReader scenes;
     private final PageViews views;
+    private final SoundPage sounds;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
         this.views = new PageViews(desk);
+        this.sounds = new SoundPage(desk);
     }
 
     /**
@@ -21,6 +24,11 @@ public final class Pages {
      */
     public String page(Address address) {
         return templates.fill("page", views.of(scenes.read(address)));
+    }
+
+    /** The page of what a box sounds, as HTML. Throws as {@link #page} does. */
+    public String sound(SoundRequest request) {
+        return templates.fill("sound", sounds.view(request));
     }
 
     /** The drawing by itself, as SVG. */

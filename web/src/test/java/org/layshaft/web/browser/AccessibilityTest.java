@@ -42,6 +42,8 @@ class AccessibilityTest {
         "bent, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, dark, 1400",
         "broken, /?layout=plover&fault=left-half-shaft+broken&gear=R, dark, 500",
         "puzzled, /?layout=avocet&q=fish+and+chips, light, 1400",
+        "listening, /sound?layout=curlew&gear=3&rpm=2400&hz=756, light, 1400",
+        "listening, /sound?layout=heron&gear=1+low+slow&rpm=1200&hz=30, dark, 500",
         "refused, /?layout=dunlin, light, 1400"
     })
     void nothingStandsInAnybodysWay(String name, String path, String scheme, int width) {
@@ -59,14 +61,20 @@ class AccessibilityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360", "768", "1920"})
-    void nothingIsWiderThanTheWindow(int width) {
+    @CsvSource({
+        "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 360",
+        "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 768",
+        "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 1920",
+        "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 360",
+        "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 1920"
+    })
+    void nothingIsWiderThanTheWindow(String name, String path, int width) {
         visit.driver()
                 .executeCdpCommand(
                         "Emulation.setDeviceMetricsOverride",
                         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
-        visit.go("/?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork");
-        visit.screenshot("width-" + width);
+        visit.go(path);
+        visit.screenshot("width-%s-%d".formatted(name, width));
 
         Object tooWide = visit.driver().executeScript(TOO_WIDE);
         visit.driver().executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
