@@ -12,7 +12,7 @@ import org.layshaft.kb.failure.Situation;
  * @param gears in which gears, one after another; none where the situation is not in gear
  * @param effort what trouble it is
  * @param bits by how much it is expected to narrow the suspects down, as information
- * @param outcomes what may come of it, the likeliest first
+ * @param outcomes what may come of it, the likeliest first, as far as there are not too many
  */
 public record NextTest(
         String says,
@@ -29,6 +29,20 @@ public record NextTest(
     /** Expected information for one unit of trouble; each further gear is a quarter of the trouble of the first. */
     public double worth() {
         return 4 * bits / (effort.cost() * (3 + Math.max(1, gears.size())));
+    }
+
+    /** The same where no suspects are listed that outcomes could point to. */
+    public NextTest withoutSuspects() {
+        return new NextTest(
+                says,
+                situation,
+                gears,
+                effort,
+                bits,
+                outcomes.stream()
+                        .map(outcome -> new Outcome(
+                                outcome.says(), outcome.chance(), outcome.evidence(), List.of(), List.of()))
+                        .toList());
     }
 
     /**

@@ -14,7 +14,7 @@ import org.layshaft.engine.symptom.FaultDictionary;
 
 /** One question about one layout. */
 final class Enquiry {
-    /** So many single suspects are told of, and those that tie with the last. */
+    /** So many single suspects are told of, those that tie with the last, and every one that fits. */
     private static final int SINGLES = 30;
 
     private static final int PAIRS = 10;
@@ -64,7 +64,10 @@ final class Enquiry {
                             .formatted(dictionary.layout().name()),
                     anything());
         }
-        List<Candidate> listed = head(ranked, SINGLES, Candidate::standing);
+        int fitting = (int) ranked.stream()
+                .takeWhile(candidate -> candidate.assessment().fits())
+                .count();
+        List<Candidate> listed = head(ranked, Math.max(SINGLES, fitting), Candidate::standing);
         List<Suspect> singles = told(listed, Candidate::standing, telling::candidate);
         List<Suspect> pairs = told(
                 head(new Pairing(dictionary, clues, ranking).of(ranked), PAIRS, Pair::standing),
@@ -83,11 +86,10 @@ final class Enquiry {
                 tests);
     }
 
-    /** Tests that would say most of a vehicle of which nothing is known. */
+    /** What to try with a vehicle of which nothing is known; its outcomes name no suspects, since none are listed. */
     private List<NextTest> anything() {
-        List<Candidate> all = ranking.ofAll(dictionary, clues);
-        return nextTests.of(all, all.stream().map(telling::says).toList()).stream()
-                .filter(test -> test.situation().isPresent())
+        return nextTests.trying(ranking.ofAll(dictionary, clues)).stream()
+                .map(NextTest::withoutSuspects)
                 .toList();
     }
 
@@ -97,7 +99,7 @@ final class Enquiry {
                 : "%s It would help to know what is noticed, and what is not: %s."
                         .formatted(why, tests.get(0).says());
         return new Suspects(
-                dictionary.layout().id(), evidence, Outcome.CANNOT_BE_TOLD, advice, List.of(), List.of(), List.of());
+                dictionary.layout().id(), evidence, Outcome.CANNOT_BE_TOLD, advice, List.of(), List.of(), tests);
     }
 
     private static String noFault(List<Suspect> singles) {

@@ -16,8 +16,14 @@ final class NextTests {
     /** So many are told of. */
     private static final int TOLD = 10;
 
+    /** So many suspects are held apart; with more, something must be told first. */
+    private static final int LEADING = 60;
+
     /** So many ways of looking at a part are told of. */
     private static final int LOOKED_AT = 4;
+
+    /** More that may come of one test nobody reads; the others are rarer. */
+    private static final int OUTCOMES = 12;
 
     /** What teaches less is not worth the trouble. */
     private static final double LEAST_BITS = 0.02;
@@ -40,15 +46,27 @@ final class NextTests {
         if (suspects.size() < 2) {
             return List.of();
         }
-        Odds odds = new Odds(suspects, index);
-        Stream<NextTest> tried = Stream.of(Situation.values()).flatMap(situation -> best(situation, odds).stream());
-        Stream<NextTest> lookedAt = IntStream.range(0, suspects.size())
-                .filter(i -> !suspects.get(i).mode().normal())
-                .mapToObj(i -> looking(suspects.get(i), says.get(i), i, suspects.size(), odds))
+        List<Candidate> leading = suspects.subList(0, Math.min(LEADING, suspects.size()));
+        Odds odds = new Odds(leading, index);
+        Stream<NextTest> lookedAt = IntStream.range(0, leading.size())
+                .filter(i -> !leading.get(i).mode().normal())
+                .mapToObj(i -> looking(leading.get(i), says.get(i), i, leading.size(), odds))
                 .sorted(BY_WORTH)
                 .limit(LOOKED_AT);
-        return Stream.concat(tried, lookedAt)
-                .filter(test -> test.bits() >= LEAST_BITS)
+        return sorted(Stream.concat(tried(odds), lookedAt));
+    }
+
+    /** Only what can be tried, nothing that would have to be taken apart. */
+    List<NextTest> trying(List<Candidate> suspects) {
+        return suspects.size() < 2 ? List.of() : sorted(tried(new Odds(suspects, index)));
+    }
+
+    private Stream<NextTest> tried(Odds odds) {
+        return Stream.of(Situation.values()).flatMap(situation -> best(situation, odds).stream());
+    }
+
+    private static List<NextTest> sorted(Stream<NextTest> tests) {
+        return tests.filter(test -> test.bits() >= LEAST_BITS)
                 .sorted(BY_WORTH)
                 .limit(TOLD)
                 .toList();
@@ -66,22 +84,22 @@ final class NextTests {
         Map<BitSet, double[]> outcomes = odds.outcomes(trial.numbers());
         BitSet any = new BitSet();
         outcomes.keySet().forEach(any::or);
-        List<String> gears = trial.gears();
         return new NextTest(
                 trial.says(),
                 Optional.of(trial.situation()),
-                trial.situation().isInGear() ? gears : List.of(),
+                trial.situation().isInGear() ? trial.gears() : List.of(),
                 trial.effort(),
                 odds.bits(outcomes),
                 outcomes.entrySet().stream()
                         .map(entry -> new NextTest.Outcome(
-                                words.noticed(entry.getKey(), trial.situation(), gears),
+                                words.noticed(entry.getKey(), trial),
                                 odds.chance(entry.getValue()),
-                                words.evidence(entry.getKey(), any, trial.situation(), gears),
+                                words.evidence(entry.getKey(), any, trial),
                                 places(entry.getValue(), true),
                                 places(entry.getValue(), false)))
                         .sorted(Comparator.comparingDouble(NextTest.Outcome::chance)
                                 .reversed())
+                        .limit(OUTCOMES)
                         .toList());
     }
 

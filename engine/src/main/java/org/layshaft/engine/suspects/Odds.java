@@ -36,18 +36,18 @@ final class Odds {
     }
 
     /**
-     * What each suspect would show in some cells, with its chance: of what only may be noticed, half.
+     * What each suspect would show of some numbers, with its chance: of what only may be noticed, half.
      *
-     * @return by what is noticed, the chance with each suspect
+     * @return by what is noticed, counted from the first of the numbers, the chance with each suspect
      */
-    Map<BitSet, double[]> outcomes(BitSet cells) {
+    Map<BitSet, double[]> outcomes(BitSet numbers) {
         Map<BitSet, double[]> outcomes = new LinkedHashMap<>();
         for (int i = 0; i < weights.length; i++) {
             List<Profile> ways = profiles.get(i);
             for (Profile way : ways) {
                 double half = 0.5 / ways.size();
-                outcomes.computeIfAbsent(way.certainOf(cells), any -> new double[weights.length])[i] += half;
-                outcomes.computeIfAbsent(way.possibleOf(cells), any -> new double[weights.length])[i] += half;
+                outcomes.computeIfAbsent(way.certainOf(numbers), any -> new double[weights.length])[i] += half;
+                outcomes.computeIfAbsent(way.possibleOf(numbers), any -> new double[weights.length])[i] += half;
             }
         }
         return outcomes;

@@ -72,17 +72,21 @@ record Profile(BitSet certain, BitSet possible) {
         }
     }
 
-    BitSet certainOf(BitSet cells) {
-        return common(certain, cells);
+    /** What is found for certain of some numbers, counted from the first of them. */
+    BitSet certainOf(BitSet numbers) {
+        return common(certain, numbers);
     }
 
-    BitSet possibleOf(BitSet cells) {
-        return common(possible, cells);
+    /** The same, with what may be found besides. */
+    BitSet possibleOf(BitSet numbers) {
+        return common(possible, numbers);
     }
 
-    private static BitSet common(BitSet one, BitSet other) {
-        BitSet common = (BitSet) other.clone();
-        common.and(one);
+    /** Counted from the first, since the numbers of one situation lie close together among very many. */
+    private static BitSet common(BitSet found, BitSet numbers) {
+        int first = Math.max(0, numbers.nextSetBit(0));
+        BitSet common = found.get(first, numbers.length());
+        common.and(numbers.get(first, numbers.length()));
         return common;
     }
 }

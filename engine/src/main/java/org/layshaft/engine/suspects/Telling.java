@@ -53,14 +53,6 @@ final class Telling {
         return suspect(rank, List.of(faults), pair.modes(), pair.shown(), pair.assessment());
     }
 
-    String says(Candidate candidate) {
-        return said(
-                shared(candidate.ways().stream()
-                        .map(way -> List.of(way.entry().fault()))
-                        .toList()),
-                candidate.mode().normal());
-    }
-
     private Suspect suspect(
             int rank, List<List<Fault>> ways, List<FailureMode> modes, Shown shown, Assessment assessment) {
         List<Fault> faults = shared(ways);

@@ -28,13 +28,18 @@ final class TestWords {
         return "%s: see whether %s".formatted(words.when(Situation.AT_REST, List.of()), words.says(family));
     }
 
-    /** {@code it makes a noise}; of several gears {@code shifting into 2nd: it grinds going in}. */
-    String noticed(BitSet found, Situation situation, List<String> gears) {
+    /**
+     * {@code it makes a noise}; of several gears {@code shifting into 2nd: it grinds going in}.
+     *
+     * @param found counted from the first number of the trial
+     */
+    String noticed(BitSet found, Trial trial) {
+        List<String> gears = trial.gears();
         List<String> parts = new ArrayList<>();
-        gearsByFamily(found)
+        gearsByFamily(found, trial)
                 .forEach((family, in) -> parts.add(
                         gears.size() > 1
-                                ? "%s: %s".formatted(words.when(situation, in), words.says(family))
+                                ? "%s: %s".formatted(words.when(trial.situation(), in), words.says(family))
                                 : words.says(family)));
         return parts.isEmpty() ? "nothing is noticed" : Names.joined(parts);
     }
@@ -44,17 +49,19 @@ final class TestWords {
      *
      * @param any whatever some suspect may show there
      */
-    List<Observation> evidence(BitSet found, BitSet any, Situation situation, List<String> gears) {
-        Map<String, List<String>> noticed = gearsByFamily(found);
+    List<Observation> evidence(BitSet found, BitSet any, Trial trial) {
+        Map<String, List<String>> noticed = gearsByFamily(found, trial);
         List<Observation> evidence = new ArrayList<>();
-        for (String family : gearsByFamily(any).keySet()) {
+        for (String family : gearsByFamily(any, trial).keySet()) {
             List<String> in = noticed.getOrDefault(family, List.of());
-            List<String> out = gears.stream().filter(gear -> !in.contains(gear)).toList();
+            List<String> out = trial.gears().stream()
+                    .filter(gear -> !in.contains(gear))
+                    .toList();
             if (!in.isEmpty()) {
-                evidence.add(observation(family, situation, in, true));
+                evidence.add(observation(family, trial.situation(), in, true));
             }
             if (!out.isEmpty()) {
-                evidence.add(observation(family, situation, out, false));
+                evidence.add(observation(family, trial.situation(), out, false));
             }
         }
         return evidence;
@@ -65,11 +72,12 @@ final class TestWords {
                 family, Optional.of(situation), situation.isInGear() ? gears : List.of(), seen, Optional.empty());
     }
 
-    private Map<String, List<String>> gearsByFamily(BitSet found) {
+    private Map<String, List<String>> gearsByFamily(BitSet found, Trial trial) {
         Map<String, List<String>> gears = new LinkedHashMap<>();
+        int first = trial.numbers().nextSetBit(0);
         for (int number = found.nextSetBit(0); number >= 0; number = found.nextSetBit(number + 1)) {
-            gears.computeIfAbsent(index.family(number), any -> new ArrayList<>())
-                    .add(index.cellOf(number).gear());
+            gears.computeIfAbsent(index.family(first + number), any -> new ArrayList<>())
+                    .add(index.cellOf(first + number).gear());
         }
         return gears;
     }
