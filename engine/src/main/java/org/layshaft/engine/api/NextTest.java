@@ -40,8 +40,8 @@ public record NextTest(
                 effort,
                 bits,
                 outcomes.stream()
-                        .map(outcome -> new Outcome(
-                                outcome.says(), outcome.chance(), outcome.evidence(), List.of(), List.of()))
+                        .map(outcome ->
+                                new Outcome(outcome.says(), outcome.chance(), outcome.evidence(), List.of(), List.of()))
                         .toList());
     }
 

@@ -62,15 +62,16 @@ final class Clues {
         return Stream.concat(seen.stream(), notSeen.stream())
                 .map(Clue::observation)
                 .filter(observation -> observation.situation().equals(Optional.of(situation)) && isSettled(observation))
-                .anyMatch(observation -> observation.gears().isEmpty()
-                        || observation.gears().contains(gear));
+                .anyMatch(observation ->
+                        observation.gears().isEmpty() || observation.gears().contains(gear));
     }
 
     /** Where something was noticed in a gear or at a time that is not told, it remains to be found in which. */
     private static boolean isSettled(Observation observation) {
         boolean told = observation
                 .situation()
-                .filter(situation -> !situation.isInGear() || !observation.gears().isEmpty())
+                .filter(situation ->
+                        !situation.isInGear() || !observation.gears().isEmpty())
                 .isPresent();
         return told || !observation.seen();
     }

@@ -70,8 +70,8 @@ public final class StandardDiagnostician implements Diagnostician {
                 (part, side) -> box.gears().stream()
                         .filter(gear -> Served.by(layout, layout.the(Part.class, part)).stream()
                                 .anyMatch(served -> Stream.of(Side.values())
-                                        .anyMatch(each -> each.word().equals(side)
-                                                && gear.takes(served.member(), each))))
+                                        .anyMatch(
+                                                each -> each.word().equals(side) && gear.takes(served.member(), each))))
                         .map(Box.DerivedGear::name));
     }
 

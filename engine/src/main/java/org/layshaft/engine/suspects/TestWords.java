@@ -54,9 +54,8 @@ final class TestWords {
         List<Observation> evidence = new ArrayList<>();
         for (String family : gearsByFamily(any, trial).keySet()) {
             List<String> in = noticed.getOrDefault(family, List.of());
-            List<String> out = trial.gears().stream()
-                    .filter(gear -> !in.contains(gear))
-                    .toList();
+            List<String> out =
+                    trial.gears().stream().filter(gear -> !in.contains(gear)).toList();
             if (!in.isEmpty()) {
                 evidence.add(observation(family, trial.situation(), in, true));
             }

@@ -38,8 +38,7 @@ final class Desk {
     }
 
     static Book book(String layout) {
-        return BOOKS.computeIfAbsent(
-                layout, id -> Book.of(FaultDictionary.of(KNOWLEDGE, REASONER.box(layout(id)))));
+        return BOOKS.computeIfAbsent(layout, id -> Book.of(FaultDictionary.of(KNOWLEDGE, REASONER.box(layout(id)))));
     }
 
     static Clues clues(String layout, String written) {

@@ -18,11 +18,13 @@ import java.util.List;
 record LeftOut(String id, String source, boolean applies, String why) {
 
     static final List<LeftOut> ROWS = List.of(
-            new LeftOut("S018", V2, true, "with the vehicle standing in neutral the output shaft stands in its bearings"),
+            new LeftOut(
+                    "S018", V2, true, "with the vehicle standing in neutral the output shaft stands in its bearings"),
             new LeftOut("S036", A2, false, "names no part: it says that what is noisy in neutral is noisy in gear"),
             new LeftOut("S075", V1, true, "a worn synchroniser of first and second is not told from second by noise"),
             new LeftOut("S077", V1, true, "the same of second"),
-            new LeftOut("S078", V2, true, "the needles of a gear do not turn on it while it is engaged: quiet, not noisy"),
+            new LeftOut(
+                    "S078", V2, true, "the needles of a gear do not turn on it while it is engaged: quiet, not noisy"),
             new LeftOut("S080", V2, true, "the same of second"),
             new LeftOut("S091", A1, false, "names an operation, a power take-off left engaged, and no failure"),
             new LeftOut("S111", N1, true, "a blocking ring brings speeds together and does not hold the gear in"),

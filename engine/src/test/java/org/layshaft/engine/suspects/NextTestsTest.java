@@ -44,14 +44,15 @@ class NextTestsTest {
         Sorts sorts = new Sorts(Desk.KNOWLEDGE.words());
         List<Candidate> candidates = new Ranking(false, Optional.empty())
                 .ofAll(book.dictionary(), clues).stream()
-                        .filter(candidate -> Set.of("input cut", "cluster-driven stripped", "1-2-fork broken", "first seized")
+                        .filter(candidate -> Set.of(
+                                        "input cut", "cluster-driven stripped", "1-2-fork broken", "first seized")
                                 .contains(candidate.part().id() + " "
                                         + candidate.mode().name()))
                         .toList();
         assertEquals(4, candidates.size());
         Profile.Index index = new Profile.Index(book.dictionary().cells(), sorts);
-        ObservationWords words = new ObservationWords(
-                new Names(Desk.layout("curlew"), Desk.KNOWLEDGE.words()), Desk.KNOWLEDGE.words());
+        ObservationWords words =
+                new ObservationWords(new Names(Desk.layout("curlew"), Desk.KNOWLEDGE.words()), Desk.KNOWLEDGE.words());
         TestWords testWords = new TestWords(index, words);
         NextTests tests = new NextTests(
                 index,
@@ -88,14 +89,15 @@ class NextTestsTest {
         assertTrue(first(suspects, Situation.NEUTRAL_PEDAL_UP).bits() > 0);
         Suspects one = Desk.suspects("lapwing", "pulling 3: noise; pulling 1, 2, 4, 5, 6, R: not noise");
         assertTrue(one.singles().get(0).faults().get(0).part().contains("third"));
-        Suspects all = Desk.suspects(
-                "lapwing", "pulling 1, 2, 3, 4, 5, 6, R: noise; neutral-pedal-up: noise");
+        Suspects all = Desk.suspects("lapwing", "pulling 1, 2, 3, 4, 5, 6, R: noise; neutral-pedal-up: noise");
         Set<String> fitting = all.singles().stream()
                 .filter(suspect -> suspect.rank() <= 3)
                 .map(suspect -> suspect.faults().get(0).part())
                 .collect(Collectors.toSet());
-        assertTrue(fitting.stream().noneMatch(part -> part.matches("(input-)?(first|second|third|fourth|fifth|sixth)")));
-        assertTrue(fitting.stream().anyMatch(part -> part.matches("oil|input-(front|rear)-bearing")), fitting.toString());
+        assertTrue(
+                fitting.stream().noneMatch(part -> part.matches("(input-)?(first|second|third|fourth|fifth|sixth)")));
+        assertTrue(
+                fitting.stream().anyMatch(part -> part.matches("oil|input-(front|rear)-bearing")), fitting.toString());
     }
 
     /** D5, V4: noisy in every gear but direct, the pairs that carry there; what is loaded in direct too is less likely. */
@@ -104,14 +106,16 @@ class NextTestsTest {
         Suspects suspects = Desk.suspects("whimbrel", "pulling 1, 2, 3, 5: noise");
         NextTest test = first(suspects, Situation.PULLING);
         assertTrue(test.gears().contains("4"));
-        NextTest.Outcome quiet = outcome(test, outcome -> seenIn(outcome, "noise").stream().noneMatch("4"::equals));
+        NextTest.Outcome quiet =
+                outcome(test, outcome -> seenIn(outcome, "noise").stream().noneMatch("4"::equals));
         assertTrue(left(suspects, quiet).contains("cluster-driven worn"));
         assertTrue(ruledOut(suspects, quiet).contains("output-rear-bearing worn"));
     }
 
     @Test
     void nothing_is_proposed_that_has_been_tried() {
-        Suspects suspects = Desk.suspects("curlew", "pulling 3: growls; neutral-pedal-up: not noise; at-rest: not leaks");
+        Suspects suspects =
+                Desk.suspects("curlew", "pulling 3: growls; neutral-pedal-up: not noise; at-rest: not leaks");
         for (NextTest test : suspects.tests()) {
             assertFalse(test.situation().equals(Optional.of(Situation.NEUTRAL_PEDAL_UP)));
             assertFalse(test.situation().equals(Optional.of(Situation.PULLING))
@@ -127,16 +131,16 @@ class NextTestsTest {
         NextTest test = suspects.tests().get(0);
         for (NextTest.Outcome outcome : test.outcomes()) {
             Suspects after = Desk.DIAGNOSTICIAN.suspects(
-                    Desk.layout("curlew"), outcome.evidence().stream()
+                    Desk.layout("curlew"),
+                    outcome.evidence().stream()
                             .reduce(
                                     suspects.evidence(),
                                     (evidence, observation) -> evidence.with(observation),
                                     (one, other) -> other));
             assertFalse(after.singles().isEmpty());
         }
-        double chances = test.outcomes().stream()
-                .mapToDouble(NextTest.Outcome::chance)
-                .sum();
+        double chances =
+                test.outcomes().stream().mapToDouble(NextTest.Outcome::chance).sum();
         assertTrue(chances > 0.5 && chances < 1.000001, Double.toString(chances));
     }
 
@@ -146,8 +150,10 @@ class NextTestsTest {
         for (int i = 1; i < order.size(); i++) {
             assertTrue(order.get(i - 1).cost() < order.get(i).cost());
         }
-        assertTrue(Effort.of(Situation.NEUTRAL_PEDAL_UP).cost() < Effort.of(Situation.AT_THE_LEVER).cost());
-        assertTrue(Effort.of(Situation.AT_THE_LEVER).cost() < Effort.of(Situation.PULLING).cost());
+        assertTrue(Effort.of(Situation.NEUTRAL_PEDAL_UP).cost()
+                < Effort.of(Situation.AT_THE_LEVER).cost());
+        assertTrue(Effort.of(Situation.AT_THE_LEVER).cost()
+                < Effort.of(Situation.PULLING).cost());
         assertTrue(Effort.of(Situation.PULLING).cost() < Effort.of(Depth.PLUG).cost());
     }
 
@@ -180,7 +186,8 @@ class NextTestsTest {
 
     private static List<String> seenIn(NextTest.Outcome outcome, String notice) {
         return outcome.evidence().stream()
-                .filter(observation -> observation.seen() && observation.notice().equals(notice))
+                .filter(observation ->
+                        observation.seen() && observation.notice().equals(notice))
                 .flatMap(observation -> observation.gears().stream())
                 .toList();
     }
@@ -201,8 +208,6 @@ class NextTestsTest {
     }
 
     private static Set<String> parts(List<Candidate> candidates, List<Integer> places) {
-        return places.stream()
-                .map(place -> candidates.get(place).part().id())
-                .collect(Collectors.toSet());
+        return places.stream().map(place -> candidates.get(place).part().id()).collect(Collectors.toSet());
     }
 }

@@ -20,7 +20,8 @@ class NotationTest {
 
     @Test
     void evidence_is_read() {
-        Evidence evidence = Desk.evidence("curlew", "pulling 3, 4: growls; hot neutral-pedal-down: not growls; after-work");
+        Evidence evidence =
+                Desk.evidence("curlew", "pulling 3, 4: growls; hot neutral-pedal-down: not growls; after-work");
         assertEquals(
                 new Evidence(
                         List.of(

@@ -15,8 +15,7 @@ import org.layshaft.kb.layout.Part;
 record PublishedCase(String id, String told, String layout, String evidence, String confirmed, String faults) {
 
     boolean means(Suspect suspect) {
-        return suspect.faults().stream()
-                .anyMatch(fault -> (fault.part() + " " + fault.mode()).matches(faults));
+        return suspect.faults().stream().anyMatch(fault -> (fault.part() + " " + fault.mode()).matches(faults));
     }
 
     /** Faults that there are in the catalogue and are the one confirmed. */

@@ -39,8 +39,8 @@ class PublishedCasesTest {
     /** In the list as it is shown, pairs after single faults. */
     private static int place(PublishedCase told) {
         Suspects suspects = Desk.suspects(told.layout(), told.evidence());
-        List<Suspect> listed =
-                Stream.concat(suspects.singles().stream(), suspects.pairs().stream()).toList();
+        List<Suspect> listed = Stream.concat(suspects.singles().stream(), suspects.pairs().stream())
+                .toList();
         for (int i = 0; i < listed.size(); i++) {
             if (told.means(listed.get(i))) {
                 return i + 1;

@@ -66,10 +66,17 @@ final class PublishedNoises {
             new PublishedRow("S068", V4, "whimbrel", ALL_BUT_DIRECT, "gear (input-gear|cluster-driven)", "worn"),
             new PublishedRow("S069", V4, "whimbrel", ALL_BUT_DIRECT, "oil oil", "low"),
             new PublishedRow("S070", A1, "curlew", IN_THIRD, "gear (cluster-)?third", "worn"),
-            new PublishedRow("S072", T3, "curlew", IN_THIRD, "(gear|blocking-ring|hub|sleeve) .*third.*", "worn|broken|chipped"),
+            new PublishedRow(
+                    "S072", T3, "curlew", IN_THIRD, "(gear|blocking-ring|hub|sleeve) .*third.*", "worn|broken|chipped"),
             new PublishedRow("S074", V1, "lapwing", IN_FIRST, "gear (input-)?first", "worn|chipped"),
             new PublishedRow("S076", V1, "lapwing", IN_SECOND, "gear (input-)?second", "worn|chipped"),
-            new PublishedRow("S079", V2, "lapwing", "pulling 1: noise", "(differential|carrier-bearings|gear) (diff|ring).*", "worn|case-worn"),
+            new PublishedRow(
+                    "S079",
+                    V2,
+                    "lapwing",
+                    "pulling 1: noise",
+                    "(differential|carrier-bearings|gear) (diff|ring).*",
+                    "worn|case-worn"),
             new PublishedRow("S084", A1, "curlew", SEEMINGLY, "engine .*", "fan-out-of-balance"),
             new PublishedRow("S085", A1, "curlew", SEEMINGLY, "engine .*", "damper-defective"),
             new PublishedRow("S086", A1, "curlew", SEEMINGLY, "engine .*", "crankshaft-out-of-balance"),
@@ -82,7 +89,8 @@ final class PublishedNoises {
             new PublishedRow("S094", A1, "egret", SEEMINGLY, "joint .*", "centre-bearing-dry"),
             new PublishedRow("S095", A1, "egret", SEEMINGLY, "tyres .*", "humming|out-of-balance"),
             new PublishedRow("S096", A1, "curlew", SEEMINGLY, "engine .*", "induction-leak"),
-            new PublishedRow("S097", N2, "egret", "rolling-in-neutral: noise", "(wheel-bearing|tyres) .*", "worn|humming"));
+            new PublishedRow(
+                    "S097", N2, "egret", "rolling-in-neutral: noise", "(wheel-bearing|tyres) .*", "worn|humming"));
 
     private PublishedNoises() {}
 }

@@ -19,7 +19,8 @@ final class PublishedShifts {
     private static final String HARD_RUNNING_ONLY = HARD + "; at-the-lever: not hard-to-select";
     private static final String GRINDS = "shifting-into: grinds-going-in";
     private static final String GRINDS_EVERYWHERE = "shifting-into 1, 2, 3, 4, 5, R: grinds-going-in";
-    private static final String GRINDS_IN_ONE = "shifting-into 3: grinds-going-in; shifting-into 1, 2, 4, 5: not grinds-going-in";
+    private static final String GRINDS_IN_ONE =
+            "shifting-into 3: grinds-going-in; shifting-into 1, 2, 4, 5: not grinds-going-in";
     private static final String STICKS = "shifting-out-of: will-not-move";
     private static final String LOCKED = "selected: locks-up";
     private static final String NO_DRIVE = "selected: no-drive";
@@ -38,7 +39,8 @@ final class PublishedShifts {
             new PublishedRow("S106", A3, "curlew", JUMPS, "bearing .*", "worn"),
             new PublishedRow("S107", A3, "curlew", JUMPS, "mountings .*", "misaligned|loose|broken"),
             new PublishedRow("S108", A4, "curlew", JUMPS_AND_GRINDS, "fork .*", "misplaced"),
-            new PublishedRow("S109", A4, "curlew", JUMPS_AND_GRINDS, "(blocking-ring|keys|sleeve|hub) .*", "worn|broken|out"),
+            new PublishedRow(
+                    "S109", A4, "curlew", JUMPS_AND_GRINDS, "(blocking-ring|keys|sleeve|hub) .*", "worn|broken|out"),
             new PublishedRow(
                     "S110",
                     N1,
@@ -46,10 +48,21 @@ final class PublishedShifts {
                     "pulling high two-wheel: jumps-out; pulling low two-wheel: not jumps-out",
                     "(gear|clutching-teeth) high.*",
                     "worn|chipped|rounded"),
-            new PublishedRow("S137", T2, "lapwing", HARD_STANDING_TOO, "(linkage|shift-cable|gate-cable) .*", "stiff|out-of-adjustment|worn|kinked"),
+            new PublishedRow(
+                    "S137",
+                    T2,
+                    "lapwing",
+                    HARD_STANDING_TOO,
+                    "(linkage|shift-cable|gate-cable) .*",
+                    "stiff|out-of-adjustment|worn|kinked"),
             new PublishedRow("S138", T2, "lapwing", HARD_RUNNING_ONLY, "clutch .*", "dragging"),
             new PublishedRow(
-                    "S139", T2, "lapwing", HARD_RUNNING_ONLY, "(blocking-ring|keys|clutching-teeth) .*", "worn|stuck|broken|rounded"),
+                    "S139",
+                    T2,
+                    "lapwing",
+                    HARD_RUNNING_ONLY,
+                    "(blocking-ring|keys|clutching-teeth) .*",
+                    "worn|stuck|broken|rounded"),
             new PublishedRow("S140", T2, "lapwing", HARD, "(rail|fork) .*", "bent|seized"),
             new PublishedRow("S141", T2, "lapwing", HARD, "(mountings|clutch-housing) .*", "misaligned|broken|loose"),
             new PublishedRow("S158", T3, "curlew", GRINDS_EVERYWHERE, "clutch .*", "dragging"),
@@ -72,7 +85,8 @@ final class PublishedShifts {
             new PublishedRow("S204", A3, "curlew", LEAKS, "oil .*", "overfull|wrong"),
             new PublishedRow("S205", A3, "curlew", LEAKS, "breather .*", "blocked"),
             new PublishedRow("S206", A3, "curlew", LEAKS, "box-case .*", "drain-holes-blocked"),
-            new PublishedRow("S207", A3, "curlew", LEAKS, "(seals|box-case) .*", "leaking|misfitted|cracked|plug-loose"));
+            new PublishedRow(
+                    "S207", A3, "curlew", LEAKS, "(seals|box-case) .*", "leaking|misfitted|cracked|plug-loose"));
 
     private PublishedShifts() {}
 }

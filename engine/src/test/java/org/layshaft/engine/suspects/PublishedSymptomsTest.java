@@ -18,8 +18,9 @@ import org.layshaft.kb.layout.Part;
 class PublishedSymptomsTest {
     private static final int PUBLISHED = 107;
 
-    private static final List<PublishedRow> ROWS =
-            Stream.concat(PublishedNoises.ROWS.stream(), PublishedShifts.ROWS.stream()).toList();
+    private static final List<PublishedRow> ROWS = Stream.concat(
+                    PublishedNoises.ROWS.stream(), PublishedShifts.ROWS.stream())
+            .toList();
 
     @Test
     void every_published_row_is_tried_or_left_out_with_a_reason() {
@@ -41,10 +42,12 @@ class PublishedSymptomsTest {
 
     /** At least 95 of a hundred rows whose part some demo box has. */
     private static void assertCovered(String way, List<PublishedRow> failing) {
-        long applicable = ROWS.size() + LeftOut.ROWS.stream().filter(LeftOut::applies).count();
+        long applicable =
+                ROWS.size() + LeftOut.ROWS.stream().filter(LeftOut::applies).count();
         long good = ROWS.size() - failing.size();
         List<String> report = new ArrayList<>();
-        report.add("%s: %d of %d applicable published rows (%d %%)".formatted(way, good, applicable, 100 * good / applicable));
+        report.add("%s: %d of %d applicable published rows (%d %%)"
+                .formatted(way, good, applicable, 100 * good / applicable));
         failing.forEach(row -> report.add("  fails: %s".formatted(row)));
         LeftOut.ROWS.forEach(row -> report.add("  left out: %s, %s".formatted(row.id(), row.why())));
         System.out.println(String.join("\n", report));

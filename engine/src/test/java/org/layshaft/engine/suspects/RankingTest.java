@@ -1,7 +1,6 @@
 package org.layshaft.engine.suspects;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -27,7 +26,8 @@ class RankingTest {
 
     @Test
     void better_fits_come_first_and_ties_share_a_rank() {
-        Suspects suspects = Desk.suspects("lapwing", "shifting-into 3: grinds-going-in; shifting-into 4: not grinds-going-in");
+        Suspects suspects =
+                Desk.suspects("lapwing", "shifting-into 3: grinds-going-in; shifting-into 4: not grinds-going-in");
         List<Suspect> singles = suspects.singles();
         for (int i = 1; i < singles.size(); i++) {
             assertTrue(singles.get(i - 1).rank() <= singles.get(i).rank());
@@ -36,7 +36,8 @@ class RankingTest {
         Suspects vague = Desk.suspects("lapwing", "shifting-into: grinds-going-in");
         assertEquals(
                 7,
-                vague.singles().stream().filter(suspect -> suspect.rank() == 1).count(), "one ring for each gear");
+                vague.singles().stream().filter(suspect -> suspect.rank() == 1).count(),
+                "one ring for each gear");
     }
 
     /** Not noisy in one gear is worth as much as noisy in another. */
@@ -58,9 +59,11 @@ class RankingTest {
 
     @Test
     void a_general_notice_is_met_by_its_sorts_and_a_neighbouring_sort_counts_in_part() {
-        Suspect noise = the(Desk.suspects("curlew", "pulling 3: noise"), "third worn").orElseThrow();
+        Suspect noise =
+                the(Desk.suspects("curlew", "pulling 3: noise"), "third worn").orElseThrow();
         assertEquals(Suspect.Degree.SURELY, noise.explains().get(0).degree());
-        Suspect squeals = the(Desk.suspects("curlew", "pulling 3: squeals"), "third worn").orElseThrow();
+        Suspect squeals =
+                the(Desk.suspects("curlew", "pulling 3: squeals"), "third worn").orElseThrow();
         assertEquals(Suspect.Degree.IN_PART, squeals.explains().get(0).degree());
     }
 
@@ -75,20 +78,21 @@ class RankingTest {
     /** Every other gear is reached by one stroke of the lever. */
     @Test
     void gears_of_one_stroke_bring_outside_causes_first_among_equals_and_say_why() {
-        Suspects suspects = Desk.suspects(
-                "plover", "pulling 2, 4: jumps-out; pulling 1, 3, 5: not jumps-out");
+        Suspects suspects = Desk.suspects("plover", "pulling 2, 4: jumps-out; pulling 1, 3, 5: not jumps-out");
         Suspect first = suspects.singles().get(0);
         assertEquals(Depth.OUTSIDE, first.seenAt());
         assertTrue(
-                first.reasons().stream().anyMatch(reason -> reason.contains("2nd and 4th share one stroke of the lever")),
+                first.reasons().stream()
+                        .anyMatch(reason -> reason.contains("2nd and 4th share one stroke of the lever")),
                 first.reasons().toString());
     }
 
     @Test
     void two_faults_are_supposed_only_where_no_single_one_explains_everything() {
         assertTrue(Desk.suspects("curlew", "pulling 3: growls").pairs().isEmpty());
-        Suspects suspects =
-                Desk.suspects("curlew", "selected 1, 2: no-drive; selected 3: not no-drive; shifting-into 4: grinds-going-in; shifting-into 3: not grinds-going-in");
+        Suspects suspects = Desk.suspects(
+                "curlew",
+                "selected 1, 2: no-drive; selected 3: not no-drive; shifting-into 4: grinds-going-in; shifting-into 3: not grinds-going-in");
         assertTrue(suspects.singles().stream().noneMatch(Suspect::fits));
         Suspect pair = suspects.pairs().get(0);
         assertEquals(2, pair.faults().size());
@@ -102,9 +106,10 @@ class RankingTest {
         Suspects suspects = Desk.suspects("curlew", "pulling 3: growls; at-rest: leaks");
         for (Suspect suspect : suspects.singles()) {
             assertTrue(suspect.account().contains(suspect.says()), suspect.account());
-            suspect.unexplained().forEach(left -> assertTrue(
-                    suspect.account().contains(Desk.DIAGNOSTICIAN.say(Desk.layout("curlew"), left)),
-                    suspect.account()));
+            suspect.unexplained()
+                    .forEach(left -> assertTrue(
+                            suspect.account().contains(Desk.DIAGNOSTICIAN.say(Desk.layout("curlew"), left)),
+                            suspect.account()));
         }
     }
 

@@ -39,7 +39,8 @@ class SecondRoadTest {
         Suspects suspects = Desk.suspects(layout, written);
         assertTrue(!suspects.singles().isEmpty());
         for (Suspect suspect : suspects.singles().stream().limit(TOP).toList()) {
-            WhatIf answer = Desk.REASONER.whatIf(Desk.layout(layout), suspect.ways().get(0));
+            WhatIf answer =
+                    Desk.REASONER.whatIf(Desk.layout(layout), suspect.ways().get(0));
             List<String> surely = new ArrayList<>();
             List<String> perhaps = new ArrayList<>();
             List<String> left = new ArrayList<>();
@@ -73,7 +74,8 @@ class SecondRoadTest {
                 : answer.gear(single.gears().get(0)).orElseThrow().notices();
         return notices.stream()
                 .anyMatch(notice -> notice.notice().equals(single.notice())
-                        && notice.condition().equals(single.situation().orElseThrow().word())
+                        && notice.condition()
+                                .equals(single.situation().orElseThrow().word())
                         && notice.certain() == certain);
     }
 
