@@ -23,7 +23,7 @@ class PublishedCasesTest {
             int place = place(told);
             five += place <= 5 ? 1 : 0;
             ten += place <= 10 ? 1 : 0;
-            report.add("%s: %s".formatted(told.id(), place == Integer.MAX_VALUE ? "not listed" : "place " + place));
+            report.add("%s: %s".formatted(told.id(), place == Integer.MAX_VALUE ? "not listed" : said(told, place)));
         }
         report.add("first five %d, first ten %d of %d".formatted(five, ten, PublishedCases.ALL.size()));
         System.out.println(String.join("\n", report));
@@ -36,16 +36,28 @@ class PublishedCasesTest {
         PublishedCases.ALL.forEach(told -> assertFalse(told.known().isEmpty(), told.id()));
     }
 
+    private static String said(PublishedCase told, int place) {
+        List<Suspect> listed = listed(told);
+        Suspect found = listed.get(place - 1);
+        long tied = listed.stream()
+                .filter(other -> other.faults().size() == found.faults().size() && other.rank() == found.rank())
+                .count();
+        return "place %d, rank %d, %d of that rank: %s".formatted(place, found.rank(), tied, found.says());
+    }
+
     /** In the list as it is shown, pairs after single faults. */
     private static int place(PublishedCase told) {
-        Suspects suspects = Desk.suspects(told.layout(), told.evidence());
-        List<Suspect> listed = Stream.concat(suspects.singles().stream(), suspects.pairs().stream())
-                .toList();
+        List<Suspect> listed = listed(told);
         for (int i = 0; i < listed.size(); i++) {
             if (told.means(listed.get(i))) {
                 return i + 1;
             }
         }
         return Integer.MAX_VALUE;
+    }
+
+    private static List<Suspect> listed(PublishedCase told) {
+        Suspects suspects = Desk.suspects(told.layout(), told.evidence());
+        return Stream.concat(suspects.singles().stream(), suspects.pairs().stream()).toList();
     }
 }

@@ -14,6 +14,11 @@ import org.layshaft.engine.symptom.FaultDictionary.Entry;
  */
 record PublishedRow(String id, String source, String layout, String evidence, String part, String mode) {
 
+    /** Whether the source may be cited; workshop manuals without a name are a guide only. */
+    boolean isCited() {
+        return !source.contains("maker withheld");
+    }
+
     boolean means(Entry entry) {
         return means(entry.part().kind().word(), entry.part().id(), entry.mode().name());
     }

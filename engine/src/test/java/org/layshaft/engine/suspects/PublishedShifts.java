@@ -72,7 +72,7 @@ final class PublishedShifts {
             new PublishedRow("S169", A3, "phalarope", STICKS, "gear (first|second|third)", "galled"),
             new PublishedRow("S170", A3, "lapwing", STICKS, "(linkage|shift-cable|gate-cable) .*", "out-of-adjustment"),
             new PublishedRow("S177", T2, "curlew", LOCKED, "interlock(-piece)? .*", "missing|worn"),
-            new PublishedRow("S178", T2, "lapwing", LOCKED, "(linkage|shift-cable|gate-cable) .*", "off"),
+            new PublishedRow("S178", T2, "heron", LOCKED, "linkage .*", "off"),
             new PublishedRow("S182", T2, "curlew", NO_DRIVE, "shaft .*", "cut"),
             new PublishedRow("S183", T2, "lapwing", NO_DRIVE, "gear input-.*", "stripped"),
             new PublishedRow("S184", T2, "lapwing", NO_DRIVE, "(linkage|shift-cable|gate-cable) .*", "off"),

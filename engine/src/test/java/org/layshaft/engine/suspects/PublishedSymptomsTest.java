@@ -40,18 +40,19 @@ class PublishedSymptomsTest {
         assertCovered("backward", ROWS.stream().filter(row -> !isListed(row)).toList());
     }
 
-    /** At least 95 of a hundred rows whose part some demo box has. */
+    /** At least 95 of a hundred rows that may be cited and whose part some demo box has, those left out counted against us. */
     private static void assertCovered(String way, List<PublishedRow> failing) {
-        long applicable =
-                ROWS.size() + LeftOut.ROWS.stream().filter(LeftOut::applies).count();
-        long good = ROWS.size() - failing.size();
+        long all = ROWS.size() + LeftOut.ROWS.stream().filter(LeftOut::applies).count();
+        long cited = ROWS.stream().filter(PublishedRow::isCited).count();
+        long citable = cited + LeftOut.ROWS.stream().filter(LeftOut::counts).count();
+        long good = cited - failing.stream().filter(PublishedRow::isCited).count();
         List<String> report = new ArrayList<>();
-        report.add("%s: %d of %d applicable published rows (%d %%)"
-                .formatted(way, good, applicable, 100 * good / applicable));
+        report.add("%s: %d of %d applicable rows that may be cited (%d %%), %d of all %d applicable"
+                .formatted(way, good, citable, 100 * good / citable, ROWS.size() - failing.size(), all));
         failing.forEach(row -> report.add("  fails: %s".formatted(row)));
         LeftOut.ROWS.forEach(row -> report.add("  left out: %s, %s".formatted(row.id(), row.why())));
         System.out.println(String.join("\n", report));
-        assertTrue(100 * good >= 95 * ROWS.size(), String.join("\n", report));
+        assertTrue(100 * good >= 95 * citable, String.join("\n", report));
     }
 
     /** Whether in some way that the fault may be, everything noticed is shown just as it is told, or may be. */
