@@ -88,6 +88,11 @@ public final class Names {
         return condition(situation.word(), at, gear(at));
     }
 
+    /** A situation by itself: {@code pulling}. */
+    public String condition(Situation situation) {
+        return name(words.conditions(), situation.word());
+    }
+
     /** How warm everything is: {@code with all cold}. */
     public String heat(Heat heat) {
         return name(words.conditions(), heat.word());

@@ -8,6 +8,7 @@ import org.layshaft.engine.api.WhatIf;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
+import org.layshaft.web.asking.NoticedTogether;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.PairGroup;
@@ -41,16 +42,16 @@ final class AnswerText {
         answer.says().forEach(page::paragraph);
         page.block(gears(whatIf));
         page.paragraph("Neutral: " + Wording.ofNeutral(whatIf.neutral()) + ".");
-        ReasonText.notices(page, "  ", whatIf.neutral().notices());
+        ReasonText.notices(page, "  ", NoticedTogether.NEUTRAL, whatIf.neutral().notices(), names);
         page.list("Two gears that can be engaged at once:", pairs(whatIf.conflicts(), true));
         page.list("Kept apart:", pairs(whatIf.conflicts(), false));
         answer.motion().ifPresent(motion -> page.block(turning(motion)));
-        ReasonText.all(page, answer);
+        ReasonText.all(page, answer, names);
         page.list("Before anybody works on it:", Cautions.of(answer));
         return page.toString();
     }
 
-    private static String gears(WhatIf whatIf) {
+    private String gears(WhatIf whatIf) {
         TextTable table = new TextTable("gear", "direction", "ratio", "", "verdict", "what you notice");
         for (GearVerdict gear : whatIf.gears()) {
             table.row(
@@ -60,7 +61,7 @@ final class AnswerText {
                             gear.ratio().toString(),
                             Decimals.three(gear.ratio()),
                             Wording.ofGear(gear.verdict())),
-                    ReasonText.says(gear.notices()));
+                    ReasonText.says(gear.gear(), gear.notices(), names));
         }
         return table.toString();
     }

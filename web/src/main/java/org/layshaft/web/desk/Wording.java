@@ -3,6 +3,8 @@ package org.layshaft.web.desk;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.NeutralVerdict;
 import org.layshaft.engine.api.Verdict;
+import org.layshaft.kb.failure.Commonness;
+import org.layshaft.kb.failure.Depth;
 
 /** Findings of the engine in plain words. */
 public final class Wording {
@@ -40,6 +42,26 @@ public final class Wording {
             case LOCKED -> "the box locks";
             case INPUT_HELD -> "the input is held";
             case OUTPUT_HELD -> "the output is held";
+        };
+    }
+
+    /** How often a failure is met. */
+    public static String of(Commonness common) {
+        return switch (common) {
+            case COMMON -> "often met";
+            case OCCASIONAL -> "met now and then";
+            case RARE -> "rare";
+        };
+    }
+
+    /** How far one must dismantle to see a failure. */
+    public static String of(Depth depth) {
+        return switch (depth) {
+            case OUTSIDE -> "seen from outside, with nothing opened";
+            case PLUG -> "seen with a plug drawn";
+            case COVER -> "seen with a cover or a drive shaft off";
+            case BOX_OUT -> "seen with the box out";
+            case STRIPPED -> "seen with the box in pieces";
         };
     }
 

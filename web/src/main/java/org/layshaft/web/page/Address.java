@@ -87,6 +87,11 @@ public record Address(
                         pairs("fault", faults.stream())));
     }
 
+    /** Where the API gives the table of what is noticed with what is supposed. */
+    String faultsApi() {
+        return "/api/faults" + query(Stream.of(pairs("layout", layout.stream()), pairs("fault", faults.stream())));
+    }
+
     private static String query(Stream<Stream<String>> pairs) {
         List<String> all = pairs.flatMap(each -> each).toList();
         return all.isEmpty() ? "" : "?" + String.join("&", all);

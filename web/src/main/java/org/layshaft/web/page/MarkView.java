@@ -11,4 +11,9 @@ record MarkView(String shape) {
     static MarkView of(Verdict verdict) {
         return new MarkView(verdict.word());
     }
+
+    /** Full where something is certain, half where it only may be so. */
+    static MarkView ofCertainty(boolean certain) {
+        return of(certain ? Verdict.WORKS : Verdict.UNCERTAIN);
+    }
 }

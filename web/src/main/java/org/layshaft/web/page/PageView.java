@@ -12,6 +12,7 @@ import java.util.List;
  * @param says the answer in sentences
  * @param faults what is supposed
  * @param part what is looked at; null for none
+ * @param table everything that is noticed; null where nothing is supposed
  * @param meeting pairs of gears that can be engaged at once
  * @param kept pairs that are kept apart
  * @param faultCautions what to mind with what is supposed
@@ -29,6 +30,7 @@ record PageView(
         PartView part,
         List<VerdictView> gears,
         VerdictView neutral,
+        FaultTableView table,
         List<PairView> meeting,
         List<PairView> kept,
         List<TurningView> turning,

@@ -36,12 +36,13 @@ final class PageViews {
                         .orElse(null),
                 VerdictView.all(scene),
                 VerdictView.ofNeutral(scene),
+                FaultTableView.of(scene),
                 PairView.all(scene, true),
                 PairView.all(scene, false),
                 TurningView.all(scene),
                 Cautions.ofFaults(scene.answer()),
                 Cautions.usual(scene.answer()),
-                PartGroupView.all(scene),
+                PartGroupView.of(scene, part -> true),
                 ElsewhereView.of(scene));
     }
 

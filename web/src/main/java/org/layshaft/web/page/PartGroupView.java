@@ -4,47 +4,38 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.PartKind;
 
-/** The parts of one kind. */
-record PartGroupView(String kind, List<LinkView> links) {
-    static List<PartGroupView> all(Scene scene) {
-        Map<PartKind, List<LinkView>> byKind = new EnumMap<>(PartKind.class);
+/** The parts to be found in one place. */
+record PartGroupView(String place, List<PartLinkView> links) {
+
+    /**
+     * A part among others.
+     *
+     * @param faulty whether something is supposed to be wrong with it
+     */
+    record PartLinkView(String text, String href, boolean current, boolean faulty) {}
+
+    /** Those parts that are wanted, by where they are. */
+    static List<PartGroupView> of(Scene scene, Predicate<Part> wanted) {
+        Map<PartPlace, List<PartLinkView>> byPlace = new EnumMap<>(PartPlace.class);
         for (Part part : scene.layout().parts().values()) {
-            byKind.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(link(part, scene));
+            if (wanted.test(part)) {
+                byPlace.computeIfAbsent(PartPlace.of(part.kind()), place -> new ArrayList<>())
+                        .add(link(part, scene));
+            }
         }
-        return byKind.entrySet().stream()
-                .map(entry -> new PartGroupView(heading(entry.getKey()), entry.getValue()))
+        return byPlace.entrySet().stream()
+                .map(entry -> new PartGroupView(entry.getKey().heading(), entry.getValue()))
                 .toList();
     }
 
-    private static LinkView link(Part part, Scene scene) {
-        return new LinkView(
+    private static PartLinkView link(Part part, Scene scene) {
+        return new PartLinkView(
                 part.name(),
                 scene.address().at(part.id()).link() + "#sheet",
-                scene.part().filter(part::equals).isPresent());
-    }
-
-    private static String heading(PartKind kind) {
-        return switch (kind) {
-            case SHAFT -> "Shafts";
-            case GEAR -> "Gears";
-            case SLEEVE -> "Sleeves";
-            case HUB -> "Hubs";
-            case BLOCKING_RING -> "Blocking rings";
-            case CLUTCHING_TEETH -> "Clutching teeth";
-            case DOG_RING -> "Dog rings";
-            case FORK -> "Forks";
-            case RAIL -> "Rails";
-            case DETENT -> "Detents";
-            case INTERLOCK -> "Interlock";
-            case INTERLOCK_PIECE -> "Pieces of the interlock";
-            case BEARING -> "Bearings";
-            case CLUTCH -> "Clutches";
-            case DIFFERENTIAL -> "Differentials";
-            case HALF_SHAFT -> "Half-shafts";
-            case JOINT -> "Joints between units";
-        };
+                scene.part().filter(part::equals).isPresent(),
+                scene.faults().stream().anyMatch(fault -> fault.part().equals(part.id())));
     }
 }

@@ -2,7 +2,6 @@ package org.layshaft.web.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.failure.FailureMode;
@@ -11,7 +10,7 @@ import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.FaultNaming;
-import org.layshaft.web.desk.Told;
+import org.layshaft.web.desk.CanFail;
 import org.layshaft.web.desk.Turning;
 import org.layshaft.web.desk.Wording;
 
@@ -44,6 +43,7 @@ record PartView(
             String name,
             String also,
             String common,
+            String seenAt,
             String confirm,
             boolean supposed,
             String href,
@@ -64,9 +64,8 @@ record PartView(
                 String.join(", ", part.also()),
                 facts(part, scene),
                 turning(part, scene),
-                knowledge.failureModesOf(part).stream()
-                        .filter(mode -> canBe(part, mode, scene))
-                        .map(mode -> failure(part, mode, scene, words))
+                CanFail.of(knowledge, scene.layout(), part).stream()
+                        .map(failure -> failure(failure, scene, words))
                         .toList(),
                 scene.address().atNoPart().link());
     }
@@ -111,20 +110,14 @@ record PartView(
                 .orElse(way);
     }
 
-    /** Whether there is a value for everything that is asked of the failure; a spindle has no place to be cut at. */
-    private static boolean canBe(Part part, FailureMode mode, Scene scene) {
-        return mode.unlessTold().values().stream()
-                .noneMatch(
-                        values -> Told.values(scene.layout(), part.id(), values).isEmpty());
-    }
-
-    private static FailureView failure(Part part, FailureMode mode, Scene scene, FaultNaming words) {
-        Fault fault = Fault.of(part.id(), mode.name());
+    private static FailureView failure(CanFail failure, Scene scene, FaultNaming words) {
+        FailureMode mode = failure.mode();
+        Fault fault = failure.fault();
         List<ToldView> told = new ArrayList<>();
-        for (Map.Entry<String, List<String>> entry : mode.unlessTold().entrySet()) {
+        for (Map.Entry<String, List<String>> entry : failure.tellable().entrySet()) {
             told.add(new ToldView(
                     words.asked(entry.getKey()),
-                    Told.values(scene.layout(), part.id(), entry.getValue()).stream()
+                    entry.getValue().stream()
                             .map(value -> LinkView.to(
                                     words.told(fault, entry.getKey(), value),
                                     supposing(fault.with(entry.getKey(), value), scene)))
@@ -133,7 +126,8 @@ record PartView(
         return new FailureView(
                 mode.name(),
                 String.join(", ", mode.also()),
-                mode.common().name().toLowerCase(Locale.ROOT),
+                Wording.of(mode.common()),
+                Wording.of(mode.seenAt()),
                 mode.confirm(),
                 scene.faults().stream().anyMatch(each -> isSame(each, fault)),
                 supposing(fault, scene).link(),

@@ -2,6 +2,7 @@ package org.layshaft.web.page;
 
 import java.util.List;
 import java.util.function.Function;
+import org.layshaft.engine.api.Notice;
 import org.layshaft.engine.api.Possibility;
 import org.layshaft.engine.api.Verdict;
 import org.layshaft.web.desk.Differing;
@@ -14,13 +15,16 @@ import org.layshaft.web.desk.Differing;
 record PossibilityView(String says, MarkView mark, String verdict, List<String> notices, List<ReasonView> because) {
 
     /** Empty where it does not matter which of them holds. */
-    static List<PossibilityView> all(List<Possibility> possibilities, Function<Verdict, String> wording) {
+    static List<PossibilityView> all(
+            List<Possibility> possibilities,
+            Function<Verdict, String> wording,
+            Function<List<Notice>, List<String>> noticed) {
         return Differing.among(possibilities).stream()
                 .map(possibility -> new PossibilityView(
                         possibility.says(),
                         MarkView.of(possibility.verdict()),
                         wording.apply(possibility.verdict()),
-                        VerdictView.says(possibility.notices()),
+                        noticed.apply(possibility.notices()),
                         ReasonView.all(possibility.because())))
                 .toList();
     }

@@ -11,9 +11,11 @@ import org.layshaft.engine.api.Reason;
 record ReasonView(String says, String rule, List<ReasonView> from) {
 
     static List<ReasonView> all(List<Reason> reasons) {
-        return reasons.stream()
-                .map(reason -> new ReasonView(reason.says(), reason.rule(), all(reason.from())))
-                .toList();
+        return reasons.stream().map(ReasonView::of).toList();
+    }
+
+    static ReasonView of(Reason reason) {
+        return new ReasonView(reason.says(), reason.rule(), all(reason.from()));
     }
 
     public boolean hasFrom() {

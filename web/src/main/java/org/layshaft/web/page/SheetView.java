@@ -22,6 +22,7 @@ import org.layshaft.web.drawing.View;
  * @param ratio of the gear drawn; null where it is none
  * @param verdict of the gear drawn
  * @param supposing which of several possibilities is drawn; null where there is one
+ * @param undrawn parts that have no figure in the drawing, by where they are
  * @param way the parts that the power goes through, in order; empty where none goes through
  */
 record SheetView(
@@ -33,22 +34,29 @@ record SheetView(
         MarkView mark,
         String verdict,
         String supposing,
+        List<PartGroupView> undrawn,
         List<LinkView> way) {
 
     static SheetView of(Scene scene) {
         Optional<GearVerdict> gear = scene.gear();
         List<StepView> steps = StepView.all(scene);
         StepView step = steps.stream().filter(StepView::current).findFirst().orElse(null);
+        Set<String> drawn = new HashSet<>();
+        String svg = drawing(scene, part -> {
+                    drawn.add(part);
+                    return Optional.of(scene.address().at(part).link() + "#sheet");
+                })
+                .svg();
         return new SheetView(
                 scene.layout().name(),
                 steps,
-                drawing(scene, part -> Optional.of(scene.address().at(part).link() + "#sheet"))
-                        .svg(),
+                svg,
                 title(scene),
                 gear.map(GearVerdict::ratio).map(NumberView::of).orElse(null),
                 step == null ? null : step.mark(),
                 step == null ? null : step.verdict(),
                 supposing(scene).orElse(null),
+                PartGroupView.of(scene, part -> !drawn.contains(part.id())),
                 gear.map(each -> way(each, scene)).orElse(List.of()));
     }
 
@@ -81,6 +89,10 @@ record SheetView(
 
     private static List<LinkView> way(GearVerdict gear, Scene scene) {
         return gear.path().stream().map(step -> scene.linkTo(step.part())).toList();
+    }
+
+    public boolean hasUndrawn() {
+        return !undrawn.isEmpty();
     }
 
     public boolean hasWay() {

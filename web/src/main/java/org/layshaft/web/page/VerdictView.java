@@ -5,6 +5,7 @@ import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.NeutralVerdict;
 import org.layshaft.engine.api.Notice;
 import org.layshaft.engine.api.Verdict;
+import org.layshaft.web.asking.NoticedTogether;
 import org.layshaft.web.desk.Wording;
 
 /**
@@ -43,9 +44,12 @@ record VerdictView(
                 Wording.ofGear(gear.verdict()),
                 gear.direction().word(),
                 NumberView.of(gear.ratio()),
-                says(gear.notices()),
+                says(gear.gear(), gear.notices(), scene),
                 ReasonView.all(gear.because()),
-                PossibilityView.all(gear.possibilities(), Wording::ofGear));
+                PossibilityView.all(
+                        gear.possibilities(),
+                        Wording::ofGear,
+                        notices -> says(gear.gear(), notices, scene)));
     }
 
     static VerdictView ofNeutral(Scene scene) {
@@ -58,13 +62,18 @@ record VerdictView(
                 Wording.ofNeutral(neutral),
                 "",
                 null,
-                says(neutral.notices()),
+                says(NoticedTogether.NEUTRAL, neutral.notices(), scene),
                 ReasonView.all(neutral.because()),
-                PossibilityView.all(neutral.possibilities(), (Verdict verdict) -> Wording.ofNeutral(verdict)));
+                PossibilityView.all(
+                        neutral.possibilities(),
+                        (Verdict verdict) -> Wording.ofNeutral(verdict),
+                        notices -> says(NoticedTogether.NEUTRAL, notices, scene)));
     }
 
-    static List<String> says(List<Notice> notices) {
-        return notices.stream().map(Notice::says).distinct().toList();
+    private static List<String> says(String gear, List<Notice> notices, Scene scene) {
+        return NoticedTogether.in(gear, notices).stream()
+                .map(noticed -> noticed.saysWithoutGear(scene.names()))
+                .toList();
     }
 
     public boolean hasNotices() {
