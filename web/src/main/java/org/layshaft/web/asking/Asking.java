@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.layshaft.engine.api.Diagnostician;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
@@ -21,10 +22,11 @@ public final class Asking {
     private final Listeners listeners;
     private final Answering answering;
 
-    public Asking(KnowledgeBase knowledge, Reasoner reasoner) {
+    /** @param diagnostician of the same knowledge */
+    public Asking(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician) {
         this.knowledge = knowledge;
         this.listeners = new Listeners(knowledge, reasoner);
-        this.answering = new Answering(knowledge, reasoner);
+        this.answering = new Answering(knowledge, reasoner, diagnostician);
     }
 
     /**
@@ -42,6 +44,11 @@ public final class Asking {
     /** What these words say is wrong with a layout: {@code 3-4 fork bent toward third}, or a fault's written form. */
     public FaultUnderstanding understandFaults(Layout layout, String words) {
         return listeners.of(layout.id()).understandFaults(words);
+    }
+
+    /** What these words say is noticed: {@code growls in neutral, quiet in fourth}. */
+    public SymptomsHeard understandSymptoms(Layout layout, String words) {
+        return listeners.of(layout.id()).understandSymptoms(words);
     }
 
     /**

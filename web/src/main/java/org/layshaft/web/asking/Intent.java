@@ -13,7 +13,8 @@ public enum Intent {
     WHAT_TURNS,
     WHICH_WAY,
     TWO_AT_ONCE,
-    WHY_NOT;
+    WHY_NOT,
+    SUSPECTS;
 
     /** As written in packs: {@code gears-left}. */
     public String word() {
@@ -41,6 +42,8 @@ public enum Intent {
             return WHICH_WAY;
         } else if (question instanceof Question.TwoAtOnce) {
             return TWO_AT_ONCE;
+        } else if (question instanceof Question.Suspects) {
+            return SUSPECTS;
         }
         return WHY_NOT;
     }

@@ -2,6 +2,7 @@ package org.layshaft.web.asking;
 
 import java.util.List;
 import java.util.Optional;
+import org.layshaft.engine.api.Evidence;
 import org.layshaft.kb.failure.Fault;
 
 /**
@@ -39,6 +40,13 @@ public sealed interface Question {
 
     /** Whether two gears can be engaged at once: these two, or any where none are named. */
     record TwoAtOnce(String layout, List<Fault> faults, List<String> gears) implements Question {}
+
+    /**
+     * What may be wrong.
+     *
+     * @param evidence what was noticed, and what was not
+     */
+    record Suspects(String layout, List<Fault> faults, Evidence evidence) implements Question {}
 
     /** Why a gear does not work, or does. */
     record WhyNot(String layout, List<Fault> faults, String gear) implements Question {}

@@ -1,8 +1,13 @@
 package org.layshaft.web.asking;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Evidence;
+import org.layshaft.engine.api.Observation;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.pack.KnowledgeBase;
 
@@ -19,8 +24,30 @@ public final class Restating {
     }
 
     public String said(Question question) {
+        if (question instanceof Question.Suspects suspects) {
+            return "what may be wrong in %s: %s".formatted(box.layout().name(), noticed(suspects.evidence()));
+        }
         String faults = question.faults().isEmpty() ? "" : " with " + faultWords.said(question.faults());
         return asked(question) + " in " + box.layout().name() + faults;
+    }
+
+    private String noticed(Evidence evidence) {
+        return Stream.concat(
+                        evidence.observations().stream().map(this::noticed),
+                        evidence.afterWork() ? Stream.of("after earlier work") : Stream.of())
+                .collect(Collectors.joining("; "));
+    }
+
+    private String noticed(Observation observation) {
+        String when = observation.situation().map(names::condition).orElse("");
+        boolean ofGear = when.contains("the gear");
+        String gears = Saying.gears(observation.gears());
+        List<String> words = new ArrayList<>();
+        words.add((observation.seen() ? "" : "not ") + names.notice(observation.notice()));
+        words.add(ofGear && !gears.isEmpty() ? when.replace("the gear", gears) : when);
+        words.add(ofGear || gears.isEmpty() ? "" : "in " + gears);
+        words.add(observation.heat().map(names::heat).orElse(""));
+        return words.stream().filter(each -> !each.isEmpty()).collect(Collectors.joining(" "));
     }
 
     private String asked(Question question) {

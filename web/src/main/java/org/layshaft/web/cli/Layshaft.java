@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             GearsCommand.class,
             AskCommand.class,
+            FaultsCommand.class,
             RoadCommand.class,
             SoundCommand.class,
             WordsCommand.class

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.Reasoners;
 import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Diagnostician;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.engine.words.Names;
@@ -38,12 +39,14 @@ public final class Desk {
 
     private final KnowledgeBase knowledge;
     private final Reasoner reasoner;
+    private final Diagnostician diagnostician;
     private final Asking asking;
 
     private Desk(KnowledgeBase knowledge, Reasoner reasoner) {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
-        this.asking = new Asking(knowledge, reasoner);
+        this.diagnostician = Reasoners.diagnostician(knowledge, reasoner);
+        this.asking = new Asking(knowledge, reasoner, diagnostician);
     }
 
     /** A desk with all that is known; slow, because it makes the reasoner ready. */
@@ -111,6 +114,11 @@ public final class Desk {
             throw new BadInputException(UNKNOWN, problem.says(), problem.nearest());
         }
         return ((FaultUnderstanding.Faults) understanding).faults();
+    }
+
+    /** Where one goes back from what is noticed to what may be wrong. */
+    public DiagnosisDesk diagnosis() {
+        return new DiagnosisDesk(diagnostician, asking);
     }
 
     /** Which gears still work with these faults. */

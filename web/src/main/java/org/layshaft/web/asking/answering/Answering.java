@@ -1,6 +1,7 @@
 package org.layshaft.web.asking.answering;
 
 import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Diagnostician;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.engine.words.Names;
@@ -15,10 +16,12 @@ import org.layshaft.web.asking.Restating;
 public final class Answering {
     private final KnowledgeBase knowledge;
     private final Reasoner reasoner;
+    private final Diagnostician diagnostician;
 
-    public Answering(KnowledgeBase knowledge, Reasoner reasoner) {
+    public Answering(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician) {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
+        this.diagnostician = diagnostician;
     }
 
     /** Throws {@link UnanswerableException} where the question cannot stand. */
@@ -35,7 +38,9 @@ public final class Answering {
                 reasoner.whatIf(layout, question.faults()),
                 new Names(layout, knowledge.words()),
                 new FaultNaming(knowledge, box));
-        Composed composed = compose(question, facts);
+        Composed composed = question instanceof Question.Suspects asked
+                ? SuspectsComposer.compose(diagnostician.suspects(layout, asked.evidence()))
+                : compose(question, facts);
         return new Answer(
                 question,
                 new Restating(knowledge, box).said(question),

@@ -10,6 +10,7 @@ import org.layshaft.web.asking.FaultUnderstanding;
 import org.layshaft.web.asking.Intent;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Restating;
+import org.layshaft.web.asking.SymptomsHeard;
 import org.layshaft.web.asking.Understanding;
 
 /** Understands questions about one box. Thread-safe. */
@@ -32,14 +33,16 @@ public final class Listener {
     private static final double WORTH_OFFERING = 0.15;
 
     private final BoxWords words;
+    private final SymptomListener symptoms;
     private final Phrases phrases;
     private final Spelling spelling;
     private final Readings readings;
     private final Restating restating;
     private final Suggestions suggestions;
 
-    Listener(BoxWords words, Phrases phrases) {
+    Listener(BoxWords words, Phrases phrases, SymptomListener symptoms) {
         this.words = words;
+        this.symptoms = symptoms;
         this.phrases = phrases;
         this.readings = new Readings(words);
         this.restating = new Restating(words.knowledge(), words.box());
@@ -53,6 +56,21 @@ public final class Listener {
 
     /** What these words ask of this box. */
     public Understanding understand(String typed) {
+        SymptomsHeard noticed = symptoms.hear(typed);
+        return noticed.isWhole() ? suspects(noticed) : understandQuestion(typed);
+    }
+
+    /** What these words say is noticed of this box. */
+    public SymptomsHeard understandSymptoms(String typed) {
+        return symptoms.hear(typed);
+    }
+
+    private Understanding suspects(SymptomsHeard noticed) {
+        Question question = new Question.Suspects(words.layout().id(), List.of(), noticed.evidence());
+        return new Understanding.Understood(reading(question, ""), List.of());
+    }
+
+    private Understanding understandQuestion(String typed) {
         Heard heard = hear(typed);
         if (heard.tokens().isEmpty()) {
             return new Understanding.NotUnderstood("Nothing was asked.", suggestions.nearest(List.of()));

@@ -17,6 +17,7 @@ public final class Listeners {
     private final KnowledgeBase knowledge;
     private final Reasoner reasoner;
     private final Phrases phrases;
+    private final SymptomPhrases symptomPhrases;
     private final Synonyms synonyms;
     private final Map<String, PartNames> namesElsewhere = new LinkedHashMap<>();
     private final Map<String, Listener> made = new ConcurrentHashMap<>();
@@ -25,6 +26,7 @@ public final class Listeners {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
         this.phrases = new Phrases(knowledge.words().phrases());
+        this.symptomPhrases = SymptomPhrases.of(knowledge.words().phrases());
         this.synonyms = new Synonyms(knowledge.words().terms().values());
         // what another box has is known by its names alone; its gears need not be derived for that
         knowledge
@@ -63,6 +65,8 @@ public final class Listeners {
                 .lexicon();
         BoxWords words =
                 new BoxWords(knowledge, box, lexicon, new Belongings(box), new Names(box.layout(), knowledge.words()));
-        return new Listener(words, phrases);
+        SymptomLexicon symptoms = new SymptomLexicon(
+                knowledge.words(), box, knowledge.layouts().values(), symptomPhrases);
+        return new Listener(words, phrases, new SymptomListener(symptoms));
     }
 }

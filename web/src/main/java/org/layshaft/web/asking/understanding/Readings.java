@@ -35,6 +35,7 @@ final class Readings {
         Optional<String> gear = gears.stream().findFirst();
         return switch (intent) {
             case GEARS_LEFT -> List.of(new Question.GearsLeft(layout, faults, gears));
+            case SUSPECTS -> List.of(); // those are heard by a listener of their own
             case WHAT_HAPPENS -> List.of(new Question.WhatHappens(layout, faults));
             case RATIO -> List.of(new Question.RatioOf(layout, faults, gears));
             case TWO_AT_ONCE ->
