@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             GearsCommand.class,
             AskCommand.class,
             FaultsCommand.class,
+            SuspectsCommand.class,
             RoadCommand.class,
             SoundCommand.class,
             WordsCommand.class

@@ -1,7 +1,9 @@
 package org.layshaft.web.desk;
 
+import org.layshaft.engine.api.Effort;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.NeutralVerdict;
+import org.layshaft.engine.api.Suspect;
 import org.layshaft.engine.api.Verdict;
 import org.layshaft.kb.failure.Commonness;
 import org.layshaft.kb.failure.Depth;
@@ -51,6 +53,29 @@ public final class Wording {
             case COMMON -> "often met";
             case OCCASIONAL -> "met now and then";
             case RARE -> "rare";
+        };
+    }
+
+    /** What trouble it is to try something. */
+    public static String of(Effort effort) {
+        return switch (effort) {
+            case STANDING -> "where the vehicle stands";
+            case AT_THE_LEVER -> "at lever and pedal, where the vehicle stands";
+            case ROAD_TEST -> "on the road";
+            case FROM_OUTSIDE -> "from outside, with nothing opened";
+            case PLUG -> "a plug is drawn";
+            case COVER -> "a cover comes off";
+            case BOX_OUT -> "the box comes out";
+            case STRIPPED -> "the box is taken to pieces";
+        };
+    }
+
+    /** How well a suspect explains something. */
+    public static String of(Suspect.Degree degree) {
+        return switch (degree) {
+            case SURELY -> "for certain";
+            case PERHAPS -> "it may";
+            case IN_PART -> "in part: something of the sort";
         };
     }
 

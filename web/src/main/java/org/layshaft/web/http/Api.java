@@ -2,6 +2,13 @@ package org.layshaft.web.http;
 
 import java.util.List;
 import java.util.Optional;
+import org.layshaft.engine.api.WhatIf;
+import org.layshaft.kb.failure.Fault;
+import org.layshaft.web.desk.CanFail;
+import org.layshaft.web.desk.DiagnosisDesk;
+import org.layshaft.web.json.FaultsJson;
+import org.layshaft.web.json.SavedDiagnosis;
+import org.layshaft.web.json.SuspectsJson;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.desk.Asked;
@@ -41,6 +48,40 @@ final class Api {
         String question = call.required("q", "/api/ask?layout=curlew&q=what+turns+in+neutral");
         Optional<Layout> layout = call.first("layout").map(desk::layout);
         return json(answer(desk.ask(layout, call.all("fault"), question)));
+    }
+
+    Reply faults(Call call) {
+        Layout layout = desk.layout(call.required("layout", "/api/faults?layout=curlew&fault=3-4-fork+bent"));
+        List<Fault> faults = desk.faults(layout, call.all("fault"));
+        if (faults.isEmpty()) {
+            return json(FaultsJson.ofWhatCanFail(layout, CanFail.all(desk.knowledge(), layout)));
+        }
+        WhatIf whatIf = desk.gearsLeft(layout, faults).whatIf();
+        return json(FaultsJson.of(layout, whatIf, desk.names(layout), desk.faultWords(layout)));
+    }
+
+    Reply faultsSchema(Call call) {
+        return Reply.of(200, SCHEMA, FaultsJson.schema());
+    }
+
+    Reply suspects(Call call) {
+        Layout layout = desk.layout(call.required("layout", "/api/suspects?layout=curlew&seen=pulling+3:+growls"));
+        DiagnosisDesk diagnosis = desk.diagnosis();
+        return json(SuspectsJson.of(
+                diagnosis.diagnose(layout, diagnosis.evidence(layout, call.all("seen"))), desk.faultWords(layout)));
+    }
+
+    Reply suspectsSchema(Call call) {
+        return Reply.of(200, SCHEMA, SuspectsJson.schema());
+    }
+
+    /** The diagnosis as a file, to be put away and taken up again. */
+    Reply savedDiagnosis(Call call) {
+        Layout layout = desk.layout(call.required("layout", "/suspects/diagnosis.json?layout=curlew"));
+        DiagnosisDesk diagnosis = desk.diagnosis();
+        SavedDiagnosis saved =
+                SavedDiagnosis.of(diagnosis.diagnose(layout, diagnosis.evidence(layout, call.all("seen"))));
+        return json(saved).with("Content-Disposition", "attachment; filename=\"diagnosis-%s.json\"".formatted(layout.id()));
     }
 
     Reply words(Call call) {

@@ -21,6 +21,7 @@ final class Assets {
             "sound.css", "text/css;charset=utf-8",
             "layshaft.js", "text/javascript;charset=utf-8",
             "marks.svg", Reply.SVG,
+            "suspects.css", "text/css;charset=utf-8",
             "icon.svg", Reply.SVG);
 
     private final Map<String, Reply> byName = new TreeMap<>();

@@ -2,6 +2,8 @@ package org.layshaft.web.http;
 
 import org.layshaft.web.page.Address;
 import org.layshaft.web.page.Pages;
+import org.layshaft.web.page.SuspectsPage;
+import org.layshaft.web.page.SuspectsRequest;
 
 /** The page and the drawing by itself. */
 final class PageEndpoints {
@@ -15,6 +17,27 @@ final class PageEndpoints {
         return Reply.of(200, Reply.HTML, pages.page(address(call)));
     }
 
+    Reply suspects(Call call) {
+        SuspectsPage.Answer answer = pages.suspects().answer(request(call));
+        return answer.movedTo()
+                .map(Reply::movedTo)
+                .orElseGet(() -> Reply.of(200, Reply.HTML, answer.html()));
+    }
+
+    private static SuspectsRequest request(Call call) {
+        return new SuspectsRequest(
+                call.first("layout"),
+                call.all("seen"),
+                call.first("words"),
+                call.first("notice"),
+                call.first("noticed"),
+                call.first("when"),
+                call.all("gear"),
+                call.first("heat"),
+                call.first("work"),
+                call.first("saved"));
+    }
+
     Reply drawing(Call call) {
         return Reply.of(200, Reply.SVG, pages.drawing(address(call).inLayout(call.rest())));
     }
@@ -25,6 +48,6 @@ final class PageEndpoints {
 
     private static Address address(Call call) {
         return new Address(
-                call.first("layout"), call.first("q"), call.first("gear"), call.all("fault"), call.first("part"));
+                call.first("layout"), call.first("q"), call.first("gear"), call.all("fault"), call.first("part"), call.all("seen"));
     }
 }

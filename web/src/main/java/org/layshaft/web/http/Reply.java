@@ -18,6 +18,11 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
         return new Reply(status, contentType, text.getBytes(StandardCharsets.UTF_8), Map.of());
     }
 
+    /** That what was asked for stands at another address. */
+    static Reply movedTo(String address) {
+        return new Reply(303, HTML, new byte[0], Map.of("Location", address));
+    }
+
     Reply with(String header, String value) {
         return new Reply(status, contentType, body, Map.of(header, value));
     }

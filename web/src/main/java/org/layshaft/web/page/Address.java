@@ -15,55 +15,63 @@ import org.layshaft.kb.failure.Fault;
  * @param gear name of the gear that is drawn, or {@link #NEUTRAL}
  * @param faults what is supposed besides the question, as written
  * @param part id of the part that is looked at
+ * @param seen the diagnosis that led here, each observation as written
  */
 public record Address(
         Optional<String> layout,
         Optional<String> question,
         Optional<String> gear,
         List<String> faults,
-        Optional<String> part) {
+        Optional<String> part,
+        List<String> seen) {
 
     static final String NEUTRAL = "N";
 
     public Address {
         faults = List.copyOf(faults);
+        seen = List.copyOf(seen);
     }
 
     /** A layout, sound, and nothing asked. */
     public static Address of(String layout) {
-        return new Address(Optional.of(layout), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        return new Address(Optional.of(layout), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
     }
 
     public Address inLayout(String other) {
-        return new Address(Optional.of(other), question, gear, faults, part);
+        return new Address(Optional.of(other), question, gear, faults, part, seen);
     }
 
     Address asking(String other) {
-        return new Address(layout, Optional.of(other), Optional.empty(), faults, part);
+        return new Address(layout, Optional.of(other), Optional.empty(), faults, part, seen);
     }
 
     Address inGear(String other) {
-        return new Address(layout, question, Optional.of(other), faults, part);
+        return new Address(layout, question, Optional.of(other), faults, part, seen);
     }
 
     Address at(String other) {
-        return new Address(layout, question, gear, faults, Optional.of(other));
+        return new Address(layout, question, gear, faults, Optional.of(other), seen);
     }
 
     Address atNoPart() {
-        return new Address(layout, question, gear, faults, Optional.empty());
+        return new Address(layout, question, gear, faults, Optional.empty(), seen);
     }
 
     /** The question dropped, and these faults supposed instead of those it and the address suppose. */
     Address supposing(List<Fault> others) {
         List<String> written = others.stream().map(Fault::written).toList();
-        return new Address(layout, Optional.empty(), gear, written, part);
+        return new Address(layout, Optional.empty(), gear, written, part, seen);
     }
 
     /** The same question, with these faults supposed besides. */
     Address besides(List<Fault> others) {
         List<String> written = others.stream().map(Fault::written).toList();
-        return new Address(layout, question, gear, written, part);
+        return new Address(layout, question, gear, written, part, seen);
+    }
+
+    /** The same, reached from a diagnosis. */
+    Address withSeen(List<String> observations) {
+        return new Address(layout, question, gear, faults, part, observations);
     }
 
     /** As a link: {@code /?layout=curlew&gear=3}. */
@@ -74,7 +82,8 @@ public record Address(
                         pairs("q", question.stream()),
                         pairs("gear", gear.stream()),
                         pairs("fault", faults.stream()),
-                        pairs("part", part.stream())));
+                        pairs("part", part.stream()),
+                        pairs("seen", seen.stream())));
     }
 
     /** Where the API gives this answer. */

@@ -9,6 +9,7 @@ import java.util.List;
  * @param announcement what a screen reader says once the page has changed
  * @param layouts to choose from, by name, with what each is
  * @param reading what was made of the question; null where none was asked
+ * @param diagnosis to what may be wrong, going by what is noticed
  * @param says the answer in sentences
  * @param faults what is supposed
  * @param part what is looked at; null for none
@@ -24,6 +25,7 @@ record PageView(
         List<LayoutView> layouts,
         AskView ask,
         ReadingView reading,
+        LinkView diagnosis,
         List<String> says,
         List<SupposedView> faults,
         SheetView sheet,

@@ -4,6 +4,7 @@ import java.util.List;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.FaultNaming;
+import org.layshaft.web.asking.Question;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Desk;
 
@@ -28,6 +29,7 @@ final class PageViews {
                 scene.understanding()
                         .map(understanding -> ReadingView.of(understanding, scene))
                         .orElse(null),
+                diagnosis(scene),
                 scene.answered() || !scene.faults().isEmpty() ? scene.answer().says() : List.of(),
                 SupposedView.all(scene, knowledge, words),
                 SheetView.of(scene),
@@ -44,6 +46,24 @@ final class PageViews {
                 Cautions.usual(scene.answer()),
                 PartGroupView.of(scene, part -> true),
                 ElsewhereView.of(scene));
+    }
+
+    private static LinkView diagnosis(Scene scene) {
+        String layout = scene.layout().id();
+        if (scene.answer().question() instanceof Question.Suspects asked) {
+            return diagnosis("All suspects, what speaks for and against each, and what to try next",
+                    DiagnosisAddress.of(layout, asked.evidence()));
+        }
+        List<String> seen = scene.address().seen();
+        return diagnosis(
+                seen.isEmpty()
+                        ? "Tell what is noticed, and see what may be wrong"
+                        : "Back to the diagnosis that led here",
+                new DiagnosisAddress(layout, seen));
+    }
+
+    private static LinkView diagnosis(String text, DiagnosisAddress address) {
+        return new LinkView(text, address.link(), false);
     }
 
     private static String title(Scene scene, FaultNaming words) {

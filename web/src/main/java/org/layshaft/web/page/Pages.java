@@ -11,11 +11,13 @@ public final class Pages {
     private final SceneReader scenes;
     private final PageViews views;
     private final SoundPage sounds;
+    private final SuspectsPage suspects;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
         this.views = new PageViews(desk);
         this.sounds = new SoundPage(desk);
+        this.suspects = new SuspectsPage(desk, templates);
     }
 
     /**
@@ -29,6 +31,11 @@ public final class Pages {
     /** The page of what a box sounds, as HTML. Throws as {@link #page} does. */
     public String sound(SoundRequest request) {
         return templates.fill("sound", sounds.view(request));
+    }
+
+    /** The page for diagnoses. */
+    public SuspectsPage suspects() {
+        return suspects;
     }
 
     /** The drawing by itself, as SVG. */
