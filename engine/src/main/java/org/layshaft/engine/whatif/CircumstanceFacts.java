@@ -135,7 +135,7 @@ final class CircumstanceFacts {
 
         private Stream<Fact> readStanding() {
             return first(SpeedRead.from(layout), equations.moment(Situation.SELECTED, gear)::turns)
-                    .map(body -> new Circumstances.Turns(Situation.SELECTED, gear, part.id(), body));
+                    .map(body -> new Circumstances.Turns(Situation.SELECTED, gear, body, body));
         }
 
         private boolean sidesDiffer(String differential) {

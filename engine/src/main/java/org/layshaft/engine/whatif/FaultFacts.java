@@ -148,7 +148,9 @@ final class FaultFacts {
                         .findFirst()
                         .orElseThrow()
                         .shaft();
-        facts.add(new Faulty.Parted("seat " + seat.id(), seat.id(), carrier, here));
+        boolean inTheCase =
+                layout.find(Shaft.class, carrier).filter(Shaft::held).isPresent();
+        facts.add(new Faulty.Parted((inTheCase ? "held " : "seat ") + seat.id(), seat.id(), carrier, here));
     }
 
     private void seize(Part gear, Faulty.Present here) {

@@ -75,6 +75,9 @@ final class Needs {
         if (fact instanceof Ties.TieAt tie) {
             return Optional.of(tie.connection());
         }
+        if (fact instanceof Ties.InTheCase held) {
+            return Optional.of(held.connection());
+        }
         if (fact instanceof Ties.OnOneRoad road && layout.find(Shaft.class, road.wheel()).isPresent()) {
             return Optional.of(road.connection());
         }

@@ -75,6 +75,7 @@ final class RoadCases {
 
     private static Stream<RuleCase> alongTheRoad() {
         Driven right = driven("right-wheel", Fraction.ONE);
+        Standing held = new Standing("3", "left-wheel");
         return Stream.of(
                 RuleCase.of("drive/along-the-road", LEFT_WHEEL, LEFT_DRIVEN, RIGHT_WHEEL)
                         .concludes(
@@ -93,7 +94,17 @@ final class RoadCases {
                                 RIGHT_WHEEL,
                                 right)
                         .alone()
-                        .notWithInstead(right, driven("right-wheel", HALF)));
+                        .notWithInstead(right, driven("right-wheel", HALF)),
+                RuleCase.of("drive/held-on-the-road", LEFT_WHEEL, held, RIGHT_WHEEL, right)
+                        .concludes(
+                                new Contradiction("3", INPUT, "right-wheel", Fraction.ONE, Fraction.ZERO),
+                                LEFT_WHEEL,
+                                held,
+                                RIGHT_WHEEL,
+                                right)
+                        .alone()
+                        .notWithInstead(right, driven("right-wheel", Fraction.ZERO))
+                        .notWithInstead(held, new Standing("1", "left-wheel"), "drive/along-the-road"));
     }
 
     private static Stream<RuleCase> standing() {

@@ -93,6 +93,7 @@ class ExplanationsTest {
     private static List<String> noticesOfThird(String fault) {
         return Bench.gear(Bench.whatIf("curlew", fault), "3").notices().stream()
                 .map(Notice::notice)
+                .distinct()
                 .toList();
     }
 
