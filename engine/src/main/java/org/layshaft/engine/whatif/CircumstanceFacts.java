@@ -117,7 +117,9 @@ final class CircumstanceFacts {
         }
 
         private Stream<Fact> liesUnder() {
-            return first(about.pairs(), pair -> layout.find(Gear.class, pair.outer()).isPresent())
+            return first(
+                            about.pairs(),
+                            pair -> layout.find(Gear.class, pair.outer()).isPresent())
                     .map(pair -> new Circumstances.LiesUnder(part.id(), pair.outer()));
         }
 

@@ -78,7 +78,8 @@ final class Needs {
         if (fact instanceof Ties.InTheCase held) {
             return Optional.of(held.connection());
         }
-        if (fact instanceof Ties.OnOneRoad road && layout.find(Shaft.class, road.wheel()).isPresent()) {
+        if (fact instanceof Ties.OnOneRoad road
+                && layout.find(Shaft.class, road.wheel()).isPresent()) {
             return Optional.of(road.connection());
         }
         return fact instanceof Ties.ThirdOf third ? Optional.of(third.connection()) : Optional.empty();

@@ -17,6 +17,7 @@ import org.layshaft.engine.rules.fact.Fact;
 import org.layshaft.engine.rules.fact.Verdicts;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Layout;
 
 /** One possibility, everything told: the verdict on each gear by the rules, held against the equations. */
@@ -81,8 +82,13 @@ final class World {
                 ? Verdict.LOCKS
                 : drivesOtherwise(Run.NEUTRAL).isPresent()
                         ? Verdict.LOST
-                        : notices.isEmpty() ? Verdict.WORKS : Verdict.WORKS_WITH_NOTICE;
+                        : notices.stream().allMatch(World::isAtRest) ? Verdict.WORKS : Verdict.WORKS_WITH_NOTICE;
         return new Possibility(told(), supposed, verdict, notices, because(Run.NEUTRAL));
+    }
+
+    /** What one sees with the engine stopped, oil on the floor, is no matter of what neutral does. */
+    private static boolean isAtRest(Notice notice) {
+        return notice.condition().equals(Situation.AT_REST.word());
     }
 
     boolean hasNeutral() {

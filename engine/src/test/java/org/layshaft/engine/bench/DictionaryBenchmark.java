@@ -50,7 +50,8 @@ public class DictionaryBenchmark {
     @Benchmark
     public long pairs() {
         LongAdder signs = new LongAdder();
-        dictionary.everyPair((one, other, shown) -> signs.add(shown.cold().certain().cardinality()));
+        dictionary.everyPair(
+                (one, other, shown) -> signs.add(shown.cold().certain().cardinality()));
         return signs.sum();
     }
 }

@@ -58,6 +58,7 @@ class PublishedCasesTest {
 
     private static List<Suspect> listed(PublishedCase told) {
         Suspects suspects = Desk.suspects(told.layout(), told.evidence());
-        return Stream.concat(suspects.singles().stream(), suspects.pairs().stream()).toList();
+        return Stream.concat(suspects.singles().stream(), suspects.pairs().stream())
+                .toList();
     }
 }

@@ -22,7 +22,7 @@ class AvocetVerdictsTest {
             1-2-sleeve stuck at=rear              | note lost lost lost lost lost
             3-4-sleeve stuck at=neutral           | ok   ok   lost lost ok   ok
             R-detent weak                         | ok   ok   ok   ok   note ok
-            interlock-pin missing                 | ok   ok   ok   ok   ok   ok
+            interlock-pin missing                 | ok   ok   note note note ok
             clutch dragging                       | note note note note note ok
             """)
     void selector_and_clutch(String fault, String expected) {
@@ -47,9 +47,9 @@ class AvocetVerdictsTest {
             1-2-hub stripped                      | lost lost ok   ok   lost ok
             3-4-hub stripped                      | ok   ok   lost lost ok   ok
             input cut                             | lost lost lost lost lost ok
-            countershaft cut place=cluster-driven | lost lost lost ok   lost ok
-            countershaft cut place=cluster-second | lost ok   ok   ok   lost ok
-            countershaft cut place=cluster-reverse| lost ok   ok   ok   ok   ok
+            countershaft cut place=cluster-driven | lost lost lost note lost ok
+            countershaft cut place=cluster-second | lost note note note lost ok
+            countershaft cut place=cluster-reverse| lost note note note note ok
             output cut place=3-4-sleeve           | ok   ok   lost lost ok   ok
             output cut place=1-2-sleeve           | lost lost lost lost lost ok
             """)

@@ -115,7 +115,8 @@ class BothRoadsTest {
     }
 
     private static void add(SortedSet<String> said, String gear, Notice notice, Heat heat, boolean certain) {
-        if (notice.certain() == certain && notice.heat().filter(only -> only != heat).isEmpty()) {
+        if (notice.certain() == certain
+                && notice.heat().filter(only -> only != heat).isEmpty()) {
             said.add(written(gear, notice.condition(), notice.notice()));
         }
     }

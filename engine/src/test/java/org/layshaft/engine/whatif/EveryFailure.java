@@ -37,7 +37,8 @@ final class EveryFailure {
             for (PartKind kind : PartKind.values()) {
                 Files.writeString(folder.resolve("failure-modes/" + kind.word() + ".json"), """
                         { "format": "layshaft/failure-modes/1", "%s": {
-                        %s } }""".formatted(kind.word(), modesOf(kind)));
+                        %s } }""".formatted(
+                                kind.word(), modesOf(kind)));
             }
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
@@ -59,15 +60,15 @@ final class EveryFailure {
     private static String words() {
         return Stream.of(NoticeWhen.values())
                 .map(when -> """
-                        "%s": { "means": "It is noticed.", "says": "it is noticed", "may": "it may be noticed" }"""
-                        .formatted(notice(when)))
+                        "%s": { "means": "It is noticed.", "says": "it is noticed", "may": "it may be noticed" }""".formatted(notice(when)))
                 .collect(Collectors.joining(",\n", "{ \"format\": \"layshaft/words/1\", \"notices\": {\n", "}}"));
     }
 
     private static String modesOf(PartKind kind) {
         Stream<String> changing = Stream.of(EffectKind.values())
                 .filter(effect -> effect.canComeOf(kind))
-                .map(effect -> mode(effect.word(), asked(effect), does(effect), seat(effect, kind), lines(kind, false)));
+                .map(effect ->
+                        mode(effect.word(), asked(effect), does(effect), seat(effect, kind), lines(kind, false)));
         return Stream.concat(changing, Stream.of(mode("nothing", "", "", "", lines(kind, true))))
                 .collect(Collectors.joining(",\n"));
     }
@@ -75,8 +76,7 @@ final class EveryFailure {
     private static String mode(String name, String asked, String does, String seat, String lines) {
         return """
                 "%s%s": { %s "unless_told": { %s }, "does": [%s], "noticed": [%s],
-                  "common": "rare", "basis": "None.", "confirm": "Look." }"""
-                .formatted(NAME, name, seat, asked, does, lines);
+                  "common": "rare", "basis": "None.", "confirm": "Look." }""".formatted(NAME, name, seat, asked, does, lines);
     }
 
     private static String seat(EffectKind effect, PartKind kind) {

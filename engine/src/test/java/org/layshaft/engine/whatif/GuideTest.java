@@ -66,12 +66,12 @@ class GuideTest {
                 box.gears().stream().map(Box.DerivedGear::name).toList());
     }
 
-    /** The gear drives whichever way the fork is worn; only whether it jumps out depends on that. */
+    /** The gear drives whichever way the fork is chafed; only whether it jumps out depends on that. */
     @Test
     void what_is_noticed_in_one_possibility_alone_leaves_no_doubt_about_the_drive() {
         KnowledgeBase knowledge = reading.knowledge();
         GearVerdict first = Reasoners.standard(knowledge)
-                .whatIf(dunlin(), List.of(Fault.of("1-2-fork", "worn")))
+                .whatIf(dunlin(), List.of(Fault.of("1-2-fork", "chafed")))
                 .gear("1")
                 .orElseThrow();
         assertEquals(Verdict.WORKS_WITH_NOTICE, first.verdict());

@@ -6,9 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.UnanswerableException;
+import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.Part;
+import org.layshaft.kb.pack.KnowledgeBase;
 
 /** Faults that cannot be: what is wrong, the value, and what can be. */
 class RefusedFaultsTest {
@@ -23,17 +29,26 @@ class RefusedFaultsTest {
     @Test
     void a_mode_that_cannot_befall_the_part_is_told_with_those_that_can() {
         assertEquals(
-                "The 3-4 fork cannot be 'seized'. It can be bent, broken (known failure modes).",
+                "The 3-4 fork cannot be 'seized'. It can be %s (known failure modes).".formatted(modesOf("3-4-fork")),
                 refusal("3-4-fork seized"));
         // fixed on the countershaft, it cannot seize to it
         assertEquals(
-                "The cluster third gear cannot be 'seized'. It can be stripped (known failure modes).",
+                "The cluster third gear cannot be 'seized'. It can be %s (known failure modes)."
+                        .formatted(modesOf("cluster-third")),
                 refusal("cluster-third seized"));
     }
 
     @Test
     void a_part_that_nothing_is_known_to_befall_is_told_as_such() {
-        assertEquals("The 3-4 rail cannot be 'bent'. No failure mode of it is known.", refusal("3-4-rail bent"));
+        KnowledgeBase trade = Bench.KNOWLEDGE;
+        Reasoner knowingNothing =
+                Reasoners.standard(new KnowledgeBase(trade.packs(), trade.layouts(), List.of(), trade.words()));
+        assertEquals(
+                "The 3-4 rail cannot be 'bent'. No failure mode of it is known.",
+                assertThrows(
+                                UnanswerableException.class,
+                                () -> knowingNothing.whatIf(Bench.layout("curlew"), Bench.faults("3-4-rail bent")))
+                        .getMessage());
     }
 
     @Test
@@ -103,6 +118,12 @@ class RefusedFaultsTest {
                 Bench.gear(Bench.whatIf("curlew", "1-2-fork bent; 3-4-fork bent; 5-R-fork bent"), "3")
                         .possibilities()
                         .size());
+    }
+
+    private static String modesOf(String part) {
+        return Bench.KNOWLEDGE.failureModesOf(Bench.layout("curlew").the(Part.class, part)).stream()
+                .map(FailureMode::name)
+                .collect(Collectors.joining(", "));
     }
 
     private static String refusal(String faults) {
