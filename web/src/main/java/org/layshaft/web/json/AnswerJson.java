@@ -1,14 +1,12 @@
 package org.layshaft.web.json;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.layshaft.engine.api.Observation;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.FaultNaming;
+import org.layshaft.web.asking.Question;
 import org.layshaft.web.desk.Cautions;
 
 /**
@@ -21,6 +19,7 @@ import org.layshaft.web.desk.Cautions;
  * @param says the answer in a few sentences
  * @param gearsMeant names of the gears the question is about; empty for all
  * @param partsMeant ids of the parts the question is about
+ * @param seen what was noticed or not, as written, where the question is what may be wrong; otherwise empty
  * @param turning how everything turns; empty where the question has no one motion
  */
 public record AnswerJson(
@@ -31,6 +30,7 @@ public record AnswerJson(
         List<String> says,
         List<String> gearsMeant,
         List<String> partsMeant,
+        List<String> seen,
         List<FaultJson> faults,
         List<GearJson> gears,
         NeutralJson neutral,
@@ -38,15 +38,9 @@ public record AnswerJson(
         List<TurningJson> turning,
         List<String> cautions) {
 
-    private static final String SCHEMA = "/org/layshaft/web/answer.schema.json";
-
     /** The JSON Schema that every answer keeps to. */
     public static String schema() {
-        try (InputStream in = AnswerJson.class.getResourceAsStream(SCHEMA)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("The schema " + SCHEMA + " cannot be read.", e);
-        }
+        return SchemaFiles.read("answer.schema.json");
     }
 
     public static AnswerJson of(Answer answer, List<String> others, Layout layout, Names names, FaultNaming words) {
@@ -58,6 +52,7 @@ public record AnswerJson(
                 answer.says(),
                 answer.gearsMeant(),
                 answer.partsMeant(),
+                seen(answer),
                 FaultJson.all(answer.question().faults(), words),
                 answer.whatIf().gears().stream()
                         .map(gear -> GearJson.of(gear, names, words))
@@ -68,5 +63,13 @@ public record AnswerJson(
                         .map(motion -> TurningJson.all(layout, names, motion))
                         .orElse(List.of()),
                 Cautions.of(answer));
+    }
+
+    private static List<String> seen(Answer answer) {
+        return answer.question() instanceof Question.Suspects asked
+                ? asked.evidence().observations().stream()
+                        .map(Observation::written)
+                        .toList()
+                : List.of();
     }
 }

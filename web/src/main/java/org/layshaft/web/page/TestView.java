@@ -7,8 +7,14 @@ import org.layshaft.web.asking.Saying;
 import org.layshaft.web.desk.Diagnosis;
 import org.layshaft.web.desk.Wording;
 
-/** Something to try next, and what each outcome would leave. */
-record TestView(String says, String effort, List<OutcomeView> outcomes) {
+/**
+ * Something to try next, and what each outcome would leave.
+ *
+ * @param outcomes the likeliest
+ * @param unlikely the rest
+ */
+record TestView(String says, String effort, List<OutcomeView> outcomes, List<OutcomeView> unlikely) {
+    private static final int LIKELIEST = 5;
     private static final int NAMED = 4;
 
     /**
@@ -21,13 +27,28 @@ record TestView(String says, String effort, List<OutcomeView> outcomes) {
 
     static List<TestView> all(Diagnosis diagnosis) {
         return diagnosis.suspects().tests().stream()
-                .map(test -> new TestView(
-                        Saying.sentence(test.says()),
-                        Wording.of(test.effort()),
-                        test.outcomes().stream()
-                                .map(outcome -> outcome(outcome, diagnosis))
-                                .toList()))
+                .map(test -> of(test, diagnosis))
                 .toList();
+    }
+
+    private static TestView of(NextTest test, Diagnosis diagnosis) {
+        List<OutcomeView> outcomes = test.outcomes().stream()
+                .map(outcome -> outcome(outcome, diagnosis))
+                .toList();
+        int split = Math.min(LIKELIEST, outcomes.size());
+        return new TestView(
+                Saying.sentence(test.says()),
+                Wording.of(test.effort()),
+                outcomes.subList(0, split),
+                outcomes.subList(split, outcomes.size()));
+    }
+
+    public boolean hasUnlikely() {
+        return !unlikely.isEmpty();
+    }
+
+    public int unlikelyCount() {
+        return unlikely.size();
     }
 
     private static OutcomeView outcome(NextTest.Outcome outcome, Diagnosis diagnosis) {

@@ -27,6 +27,8 @@ final class Meant {
             line.addAll(two.gears());
         } else if (question instanceof Question.PowerPath path) {
             line.add(path.gear());
+        } else if (question instanceof Question.Suspects suspects) {
+            line.add(suspects.evidence().written());
         } else if (question instanceof Question.WhyNot why) {
             line.add(why.gear());
         } else if (question instanceof Question.WhatTurns turns) {

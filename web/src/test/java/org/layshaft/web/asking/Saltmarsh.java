@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
@@ -13,7 +14,9 @@ import org.layshaft.kb.pack.PackSource;
 /** What the packs on the class path hold, with three boxes of it, and questions about these. */
 public final class Saltmarsh {
     public static final KnowledgeBase KNOWLEDGE = with("avocet", "curlew", "plover");
-    public static final Asking ASKING = new Asking(KNOWLEDGE, Reasoners.standard(KNOWLEDGE));
+    private static final Reasoner REASONER = Reasoners.standard(KNOWLEDGE);
+    public static final Asking ASKING =
+            new Asking(KNOWLEDGE, REASONER, Reasoners.diagnostician(KNOWLEDGE, REASONER));
 
     private Saltmarsh() {}
 

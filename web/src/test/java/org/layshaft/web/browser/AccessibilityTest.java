@@ -19,7 +19,7 @@ class AccessibilityTest {
                     + ".forEach(each => each.open = true)";
     private static final String TOO_WIDE = "const wide = document.documentElement.clientWidth;"
             + " return [...document.querySelectorAll('body *')]"
-            + ".filter(each => each.getBoundingClientRect().right > wide + 1 && !each.closest('.canvas'))"
+            + ".filter(each => each.getBoundingClientRect().right > wide + 1 && !each.closest('.canvas, .wide'))"
             + ".map(each => each.tagName + '.' + each.className + ' ' + each.textContent.slice(0, 40))";
 
     private static Visit visit;
@@ -41,6 +41,8 @@ class AccessibilityTest {
         "bent, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, light, 1400",
         "bent, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, dark, 1400",
         "broken, /?layout=plover&fault=left-half-shaft+broken&gear=R, dark, 500",
+        "suspects, /suspects?layout=curlew&seen=4:+whines&words=grumps, light, 1400",
+        "suspects, /suspects?layout=curlew&seen=4:+whines, dark, 500",
         "puzzled, /?layout=avocet&q=fish+and+chips, light, 1400",
         "listening, /sound?layout=curlew&gear=3&rpm=2400&hz=756, light, 1400",
         "listening, /sound?layout=heron&gear=1+low+slow&rpm=1200&hz=30, dark, 500",

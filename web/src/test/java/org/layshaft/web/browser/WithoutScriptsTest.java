@@ -41,4 +41,20 @@ class WithoutScriptsTest {
         visit.untilAddressHas("fault=3-4-detent+weak");
         assertEquals(2, visit.all(".chip").size());
     }
+
+    @Test
+    void aDiagnosisIsCarriedOnByLinks() {
+        visit.go("/suspects?layout=curlew");
+        visit.the("#words").sendKeys("jumps out of third pulling", Keys.ENTER);
+        visit.untilAddressHas("seen=pulling+3%3A+jumps-out");
+        int suspects = visit.all(".suspect").size();
+
+        visit.the(".tests li li a").click();
+        visit.untilAddressHas("&seen=");
+        assertTrue(visit.all(".noticed-so-far li").size() > 1);
+        assertTrue(suspects > 1);
+        visit.the(".suspect > p > a").click();
+        visit.untilAddressHas("fault=");
+        assertEquals(1, visit.all(".chip").size());
+    }
 }

@@ -13,7 +13,8 @@ class AddressTest {
             Optional.of("why & how?"),
             Optional.of("3"),
             List.of("3-4-fork bent side=front"),
-            Optional.of("third"));
+            Optional.of("third"),
+            List.of());
 
     @Test
     void everythingStandsInTheLink() {
@@ -38,7 +39,7 @@ class AddressTest {
 
     @Test
     void nothingLeadsToTheStart() {
-        Address bare = new Address(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        Address bare = new Address(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
         assertEquals("/", bare.link());
     }
 }

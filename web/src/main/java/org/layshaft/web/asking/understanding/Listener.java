@@ -57,7 +57,9 @@ public final class Listener {
     /** What these words ask of this box. */
     public Understanding understand(String typed) {
         SymptomsHeard noticed = symptoms.hear(typed);
-        return noticed.isWhole() ? suspects(noticed) : understandQuestion(typed);
+        return noticed.isWhole() && faults(hear(typed)).each().isEmpty()
+                ? suspects(noticed)
+                : understandQuestion(typed);
     }
 
     /** What these words say is noticed of this box. */

@@ -80,6 +80,13 @@ final class Telltale {
     }
 
     private void when(Situation situation) {
+        if (!situation.isInGear() && !gears.isEmpty()) {
+            if (situation == Situation.NEUTRAL_PEDAL_DOWN) {
+                when(Situation.IN_GEAR_PEDAL_DOWN);
+                return;
+            }
+            finish();
+        }
         if (situation == Situation.NEUTRAL_PEDAL_DOWN) {
             situations.remove(Situation.NEUTRAL_PEDAL_UP);
         }
