@@ -12,6 +12,8 @@ import org.layshaft.web.desk.Wording;
 final class SuspectsText {
     private static final int TOLD = 10;
     private static final int MOST_SIGNS = 3;
+    private static final int TESTS = 5;
+    private static final int OUTCOMES = 5;
 
     private final TextPage page = new TextPage();
     private final Diagnosis diagnosis;
@@ -39,7 +41,7 @@ final class SuspectsText {
         }
         if (!diagnosis.suspects().tests().isEmpty()) {
             page.paragraph("What to try next, that which tells most for its trouble first:");
-            diagnosis.suspects().tests().forEach(this::test);
+            diagnosis.suspects().tests().stream().limit(TESTS).forEach(this::test);
         }
         return page.toString();
     }
@@ -79,7 +81,8 @@ final class SuspectsText {
 
     private void test(NextTest test) {
         page.item("  ", "- ", "%s (%s)".formatted(Saying.sentence(test.says()), Wording.of(test.effort())));
-        for (NextTest.Outcome outcome : test.outcomes()) {
+        for (NextTest.Outcome outcome :
+                test.outcomes().stream().limit(OUTCOMES).toList()) {
             String left = outcome.leaves().size() == 1
                     ? "one suspect is left"
                     : "%d suspects are left".formatted(outcome.leaves().size());
@@ -89,6 +92,10 @@ final class SuspectsText {
                             .map(Observation::written)
                             .toList()));
             page.item("    ", "* ", "%s: %s%s".formatted(outcome.says(), left, add));
+        }
+        if (test.outcomes().size() > OUTCOMES) {
+            page.item(
+                    "    ", "* ", "%d more, less likely".formatted(test.outcomes().size() - OUTCOMES));
         }
     }
 }

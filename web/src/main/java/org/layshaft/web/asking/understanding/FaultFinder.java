@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.PartKind;
 
 /** Finds the failures that a question speaks of: pairs each way of failing with the nearest part that can fail so. */
 final class FaultFinder {
@@ -128,10 +129,13 @@ final class FaultFinder {
 
     private List<String> sameKind(Mention other, FaultClue clue, List<String> narrowed) {
         List<String> direct = failing(other, clue.mode());
-        if (!direct.isEmpty()) {
-            return direct;
-        }
-        var kind = words.part(narrowed.get(0)).kind();
+        boolean onlyNumber = other.gear().isPresent() && other.to() - other.from() == 1;
+        List<String> alike = direct.isEmpty() || onlyNumber ? alike(other, narrowed) : List.of();
+        return alike.isEmpty() ? direct : alike;
+    }
+
+    private List<String> alike(Mention other, List<String> narrowed) {
+        PartKind kind = words.part(narrowed.get(0)).kind();
         return words.layout().parts().values().stream()
                 .filter(part -> part.kind() == kind && words.belongings().belongs(part.id(), other))
                 .map(part -> part.id())

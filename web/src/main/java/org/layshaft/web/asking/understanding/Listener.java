@@ -50,8 +50,9 @@ public final class Listener {
         Set<String> known = new HashSet<>(words.lexicon().words());
         known.addAll(phrases.words());
         known.addAll(Heard.LINKS);
+        known.addAll(Denial.DENYING);
         phrases.asides().forEach(known::addAll);
-        this.spelling = new Spelling(known);
+        this.spelling = new Spelling(known, phrases.words());
     }
 
     /** What these words ask of this box. */

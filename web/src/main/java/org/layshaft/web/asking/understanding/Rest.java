@@ -3,6 +3,7 @@ package org.layshaft.web.asking.understanding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.layshaft.kb.layout.PartKind;
 
 /**
  * What is left of a question once its failures are taken out.
@@ -52,7 +53,9 @@ record Rest(Heard heard, List<Token> words, List<Mention> gears, List<Mention> p
     }
 
     private static boolean saysLittle(Mention mention, Heard heard, Set<String> openers) {
-        return mention.isGeneral()
+        boolean drives = mention.parts().stream()
+                .allMatch(part -> heard.words().part(part).kind() == PartKind.ENGINE);
+        return (mention.isGeneral() || drives)
                 && heard.tokens().subList(mention.from(), mention.to()).stream()
                         .allMatch(token -> openers.contains(token.text()));
     }

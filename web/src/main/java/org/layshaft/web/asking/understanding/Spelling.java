@@ -9,13 +9,17 @@ import org.layshaft.web.asking.Ordinals;
 
 /**
  * Mends a mistyped word to the known word that it must have been: one edit in words of five letters or more, two in
- * nine or more, neighbours swapped counting as one. Where two known words are as near, neither is taken.
+ * nine or more, neighbours swapped counting as one. Where two known words are as near, that of the two is taken which
+ * questions are made of, and otherwise neither.
  */
 final class Spelling {
     private final Set<String> known;
     private final Set<String> wholeWords;
+    private final Set<String> ofQuestions;
 
-    Spelling(Set<String> normalForms) {
+    /** @param ofQuestions those that questions are made of */
+    Spelling(Set<String> normalForms, Set<String> ofQuestions) {
+        this.ofQuestions = Set.copyOf(ofQuestions);
         known = new LinkedHashSet<>(normalForms);
         wholeWords = new LinkedHashSet<>(normalForms);
         wholeWords.removeIf(word -> word.length() < 4 || !word.chars().allMatch(Character::isLetter));
@@ -53,7 +57,8 @@ final class Spelling {
                 best.add(candidate);
             }
         }
-        return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+        List<String> likeliest = best.size() == 1 ? best : best.stream().filter(ofQuestions::contains).toList();
+        return likeliest.size() == 1 ? Optional.of(likeliest.get(0)) : Optional.empty();
     }
 
     /** Letters put in, left out, changed, or swapped with their neighbour, to get from one word to the other. */

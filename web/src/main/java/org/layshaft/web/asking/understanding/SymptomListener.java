@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Evidence;
 import org.layshaft.web.asking.SymptomsHeard;
@@ -25,7 +26,7 @@ final class SymptomListener {
 
     SymptomListener(SymptomLexicon lexicon) {
         this.lexicon = lexicon;
-        this.spelling = new Spelling(lexicon.words());
+        this.spelling = new Spelling(lexicon.words(), Set.of());
     }
 
     SymptomsHeard hear(String typed) {

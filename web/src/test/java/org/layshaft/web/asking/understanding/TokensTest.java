@@ -42,9 +42,10 @@ class TokensTest {
         "frok, frok",
         "grea, grea",
         "table, table",
+        "wich, which",
     })
     void areMended(String typed, String mended) {
-        Spelling spelling = new Spelling(Set.of("countershaft", "stripped", "fork", "gear", "cable", "sable"));
+        Spelling spelling = new Spelling(Set.of("countershaft", "stripped", "fork", "gear", "cable", "sable", "winch", "which"), Set.of("which"));
         assertEquals(mended, spelling.mend(Tokens.normalWord(typed)));
     }
 
