@@ -1,15 +1,17 @@
 package org.layshaft.engine.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,19 +68,19 @@ class GuideTest {
                 box.gears().stream().map(Box.DerivedGear::name).toList());
     }
 
-    /** The gear drives whichever way the fork is chafed; only whether it jumps out depends on that. */
+    /** The gear drives whichever side of the fork is scored; only whether it jumps out depends on that. */
     @Test
     void what_is_noticed_in_one_possibility_alone_leaves_no_doubt_about_the_drive() {
         KnowledgeBase knowledge = reading.knowledge();
         GearVerdict first = Reasoners.standard(knowledge)
-                .whatIf(dunlin(), List.of(Fault.of("1-2-fork", "chafed")))
+                .whatIf(dunlin(), List.of(Fault.of("1-2-fork", "scored")))
                 .gear("1")
                 .orElseThrow();
         assertEquals(Verdict.WORKS_WITH_NOTICE, first.verdict());
         assertEquals(
-                List.of("jumps-out"),
-                first.notices().stream().map(Notice::notice).toList());
-        assertFalse(first.notices().get(0).certain());
+                Set.of("jumps-out", "rubs"),
+                first.notices().stream().map(Notice::notice).collect(Collectors.toSet()));
+        assertTrue(first.notices().stream().noneMatch(Notice::certain));
         assertEquals(2, first.possibilities().size());
     }
 
