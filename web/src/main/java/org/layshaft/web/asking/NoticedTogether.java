@@ -58,8 +58,8 @@ public record NoticedTogether(
     private static Map<Kind, List<String>> kinds(List<Notice> notices) {
         Map<Kind, List<String>> kinds = new LinkedHashMap<>();
         for (Notice notice : notices) {
-            boolean certainAnyway = !notice.certain()
-                    && notices.stream().anyMatch(other -> other.certain() && alike(notice, other));
+            boolean certainAnyway =
+                    !notice.certain() && notices.stream().anyMatch(other -> other.certain() && alike(notice, other));
             List<String> conditions = kinds.computeIfAbsent(
                     new Kind(notice.notice(), notice.certain() || certainAnyway, notice.heat()),
                     none -> new ArrayList<>());
@@ -101,7 +101,10 @@ public record NoticedTogether(
             if (when.endsWith(ending)) {
                 plain.add(when.substring(0, when.length() - ending.length()));
             } else {
-                ofGear.add(certain ? when : when.replace(names.gear(all), names.gear(all).replace(" and ", " or ")));
+                ofGear.add(
+                        certain
+                                ? when
+                                : when.replace(names.gear(all), names.gear(all).replace(" and ", " or ")));
             }
         }
         List<String> whens = new ArrayList<>();

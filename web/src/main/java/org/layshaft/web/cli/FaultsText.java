@@ -54,9 +54,7 @@ final class FaultsText {
         table.row(
                 List.of("neutral"),
                 lines(
-                        neutral.exists()
-                                ? Wording.ofNeutral(neutral.verdict())
-                                : "there is none, it always drives",
+                        neutral.exists() ? Wording.ofNeutral(neutral.verdict()) : "there is none, it always drives",
                         neutral.cases().stream()
                                 .map(each -> "%s, if %s".formatted(Wording.ofNeutral(each.verdict()), each.says()))
                                 .toList()));

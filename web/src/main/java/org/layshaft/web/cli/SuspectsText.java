@@ -60,15 +60,23 @@ final class SuspectsText {
                         Saying.sentence(suspect.says()),
                         Wording.of(suspect.common()),
                         Wording.of(suspect.seenAt())));
-        listed("explains", suspect.explains().stream()
-                .map(each -> "%s (%s)".formatted(each.observation().written(), Wording.of(each.degree())))
-                .toList());
-        listed("leaves unexplained", suspect.unexplained().stream().map(Observation::written).toList());
-        listed("would show what was not there", suspect.wrong().stream().map(Observation::written).toList());
-        listed("would also show", suspect.predicts().stream()
-                .limit(MOST_SIGNS)
-                .map(Suspect.Sign::says)
-                .toList());
+        listed(
+                "explains",
+                suspect.explains().stream()
+                        .map(each -> "%s (%s)".formatted(each.observation().written(), Wording.of(each.degree())))
+                        .toList());
+        listed(
+                "leaves unexplained",
+                suspect.unexplained().stream().map(Observation::written).toList());
+        listed(
+                "would show what was not there",
+                suspect.wrong().stream().map(Observation::written).toList());
+        listed(
+                "would also show",
+                suspect.predicts().stream()
+                        .limit(MOST_SIGNS)
+                        .map(Suspect.Sign::says)
+                        .toList());
         listed("why it stands here", suspect.reasons());
         listed("to confirm", suspect.confirm());
     }
@@ -81,21 +89,25 @@ final class SuspectsText {
 
     private void test(NextTest test) {
         page.item("  ", "- ", "%s (%s)".formatted(Saying.sentence(test.says()), Wording.of(test.effort())));
-        for (NextTest.Outcome outcome :
-                test.outcomes().stream().limit(OUTCOMES).toList()) {
+        for (NextTest.Outcome outcome : test.outcomes().stream().limit(OUTCOMES).toList()) {
             String left = outcome.leaves().size() == 1
                     ? "one suspect is left"
                     : "%d suspects are left".formatted(outcome.leaves().size());
             String add = outcome.evidence().isEmpty()
                     ? ""
-                    : ". Add \"%s\"".formatted(String.join("; ", outcome.evidence().stream()
-                            .map(Observation::written)
-                            .toList()));
+                    : ". Add \"%s\""
+                            .formatted(String.join(
+                                    "; ",
+                                    outcome.evidence().stream()
+                                            .map(Observation::written)
+                                            .toList()));
             page.item("    ", "* ", "%s: %s%s".formatted(outcome.says(), left, add));
         }
         if (test.outcomes().size() > OUTCOMES) {
             page.item(
-                    "    ", "* ", "%d more, less likely".formatted(test.outcomes().size() - OUTCOMES));
+                    "    ",
+                    "* ",
+                    "%d more, less likely".formatted(test.outcomes().size() - OUTCOMES));
         }
     }
 }

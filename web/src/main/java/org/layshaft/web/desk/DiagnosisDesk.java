@@ -92,8 +92,8 @@ public final class DiagnosisDesk {
             return new Diagnosis(
                     layout,
                     evidence.observations().stream()
-                            .map(observation -> new Diagnosis.Understood(
-                                    observation, diagnostician.say(layout, observation)))
+                            .map(observation ->
+                                    new Diagnosis.Understood(observation, diagnostician.say(layout, observation)))
                             .toList(),
                     diagnostician.suspects(layout, evidence));
         } catch (UnanswerableException e) {

@@ -79,12 +79,12 @@ public record FaultTable(List<Column> columns, Neutral neutral, List<Row> rows) 
         Map<List<Object>, List<GearVerdict>> alike = new LinkedHashMap<>();
         for (GearVerdict gear : whatIf.gears()) {
             List<Object> key = new ArrayList<>(List.of(gear.verdict(), Case.all(gear.possibilities())));
-            inGear().forEach(situation ->
-                    seen.of(situation, gear.notices(), gear.possibilities()).forEach(each -> key.add(
-                            List.of(situation, each.alike()))));
+            inGear().forEach(situation -> seen.of(situation, gear.notices(), gear.possibilities())
+                    .forEach(each -> key.add(List.of(situation, each.alike()))));
             alike.computeIfAbsent(key, none -> new ArrayList<>()).add(gear);
         }
-        List<GearVerdict> firsts = alike.values().stream().map(some -> some.get(0)).toList();
+        List<GearVerdict> firsts =
+                alike.values().stream().map(some -> some.get(0)).toList();
         NeutralVerdict neutral = whatIf.neutral();
         List<Row> rows = new ArrayList<>();
         for (Situation situation : Situation.values()) {

@@ -4,21 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.kb.failure.Fault;
-import org.layshaft.web.desk.CanFail;
-import org.layshaft.web.desk.DiagnosisDesk;
-import org.layshaft.web.json.FaultsJson;
-import org.layshaft.web.json.SavedDiagnosis;
-import org.layshaft.web.json.SuspectsJson;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.desk.Asked;
+import org.layshaft.web.desk.CanFail;
 import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.DiagnosisDesk;
 import org.layshaft.web.desk.SoundDesk;
 import org.layshaft.web.json.AnswerJson;
+import org.layshaft.web.json.FaultsJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.LayoutJson;
 import org.layshaft.web.json.LayoutsJson;
+import org.layshaft.web.json.SavedDiagnosis;
 import org.layshaft.web.json.SoundJson;
+import org.layshaft.web.json.SuspectsJson;
 import org.layshaft.web.json.WordsJson;
 
 /** The answers in JSON, the same as on the command line. */
@@ -81,7 +81,8 @@ final class Api {
         DiagnosisDesk diagnosis = desk.diagnosis();
         SavedDiagnosis saved =
                 SavedDiagnosis.of(diagnosis.diagnose(layout, diagnosis.evidence(layout, call.all("seen"))));
-        return json(saved).with("Content-Disposition", "attachment; filename=\"diagnosis-%s.json\"".formatted(layout.id()));
+        return json(saved)
+                .with("Content-Disposition", "attachment; filename=\"diagnosis-%s.json\"".formatted(layout.id()));
     }
 
     Reply words(Call call) {

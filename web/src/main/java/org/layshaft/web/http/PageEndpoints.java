@@ -19,9 +19,7 @@ final class PageEndpoints {
 
     Reply suspects(Call call) {
         SuspectsPage.Answer answer = pages.suspects().answer(request(call));
-        return answer.movedTo()
-                .map(Reply::movedTo)
-                .orElseGet(() -> Reply.of(200, Reply.HTML, answer.html()));
+        return answer.movedTo().map(Reply::movedTo).orElseGet(() -> Reply.of(200, Reply.HTML, answer.html()));
     }
 
     private static SuspectsRequest request(Call call) {
@@ -48,6 +46,11 @@ final class PageEndpoints {
 
     private static Address address(Call call) {
         return new Address(
-                call.first("layout"), call.first("q"), call.first("gear"), call.all("fault"), call.first("part"), call.all("seen"));
+                call.first("layout"),
+                call.first("q"),
+                call.first("gear"),
+                call.all("fault"),
+                call.first("part"),
+                call.all("seen"));
     }
 }

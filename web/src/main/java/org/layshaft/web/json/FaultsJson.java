@@ -69,7 +69,13 @@ public record FaultsJson(
 
     /** One way in which one part can fail. */
     public record CanFailJson(
-            String part, String name, String mode, String written, Map<String, List<String>> told, String common, String seenAt) {
+            String part,
+            String name,
+            String mode,
+            String written,
+            Map<String, List<String>> told,
+            String common,
+            String seenAt) {
         static CanFailJson of(CanFail failure) {
             return new CanFailJson(
                     failure.part().id(),
@@ -104,8 +110,8 @@ public record FaultsJson(
                 layout.id(),
                 FaultJson.all(whatIf.faults(), words),
                 table.columns().stream()
-                        .map(column -> new ColumnJson(
-                                column.gears(), column.verdict().word(), CaseJson.all(column.cases())))
+                        .map(column ->
+                                new ColumnJson(column.gears(), column.verdict().word(), CaseJson.all(column.cases())))
                         .toList(),
                 neutral.exists() ? new NeutralJson(neutral.verdict().word(), CaseJson.all(neutral.cases())) : null,
                 table.rows().stream().map(row -> row(row, names)).toList(),

@@ -12,7 +12,8 @@ import org.layshaft.kb.failure.Heat;
  * @param heat {@code cold} or {@code hot} where it is noticed only then; null for either
  * @param certain whether it is noticed for certain; otherwise it may be
  */
-public record NoticeJson(String notice, String condition, String heat, boolean certain, String says, ReasonJson because) {
+public record NoticeJson(
+        String notice, String condition, String heat, boolean certain, String says, ReasonJson because) {
 
     static List<NoticeJson> all(List<Notice> notices) {
         return notices.stream()

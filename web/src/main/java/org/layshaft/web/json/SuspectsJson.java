@@ -37,7 +37,13 @@ public record SuspectsJson(
      * @param condition null for at any time
      */
     public record ObservationJson(
-            String written, String says, String notice, String condition, List<String> gears, boolean seen, String heat) {
+            String written,
+            String says,
+            String notice,
+            String condition,
+            List<String> gears,
+            boolean seen,
+            String heat) {
 
         static ObservationJson of(Observation observation, String says) {
             return new ObservationJson(
@@ -99,8 +105,8 @@ public record SuspectsJson(
                     ObservationJson.all(suspect.unexplained()),
                     ObservationJson.all(suspect.wrong()),
                     suspect.predicts().stream()
-                            .map(sign -> new SignJson(
-                                    sign.notice(), sign.situation().word(), sign.gears(), sign.says()))
+                            .map(sign ->
+                                    new SignJson(sign.notice(), sign.situation().word(), sign.gears(), sign.says()))
                             .toList(),
                     Spelling.of(suspect.common()),
                     suspect.basis(),
@@ -126,7 +132,12 @@ public record SuspectsJson(
      * @param bits by how much it is expected to narrow the suspects down
      */
     public record TestJson(
-            String says, String condition, List<String> gears, String effort, BigDecimal bits, List<OutcomeJson> outcomes) {
+            String says,
+            String condition,
+            List<String> gears,
+            String effort,
+            BigDecimal bits,
+            List<OutcomeJson> outcomes) {
 
         static TestJson of(NextTest test, Diagnosis diagnosis) {
             return new TestJson(

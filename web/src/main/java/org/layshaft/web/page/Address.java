@@ -34,7 +34,8 @@ public record Address(
 
     /** A layout, sound, and nothing asked. */
     public static Address of(String layout) {
-        return new Address(Optional.of(layout), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
+        return new Address(
+                Optional.of(layout), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
     }
 
     public Address inLayout(String other) {

@@ -51,7 +51,8 @@ final class PageViews {
     private static LinkView diagnosis(Scene scene) {
         String layout = scene.layout().id();
         if (scene.answer().question() instanceof Question.Suspects asked) {
-            return diagnosis("All suspects, what speaks for and against each, and what to try next",
+            return diagnosis(
+                    "All suspects, what speaks for and against each, and what to try next",
                     DiagnosisAddress.of(layout, asked.evidence()));
         }
         List<String> seen = scene.address().seen();

@@ -80,8 +80,8 @@ record SuspectsView(
                 address.seen(),
                 evidence.afterWork(),
                 words.notices().entrySet().stream()
-                        .map(entry -> new ChoiceView(
-                                entry.getKey(), entry.getValue().name()))
+                        .map(entry ->
+                                new ChoiceView(entry.getKey(), entry.getValue().name()))
                         .toList(),
                 Arrays.stream(Situation.values())
                         .map(situation -> new ChoiceView(situation.word(), names.condition(situation)))

@@ -56,7 +56,8 @@ record TestView(String says, String effort, List<OutcomeView> outcomes, List<Out
                 ? null
                 : DiagnosisAddress.of(diagnosis.layout().id(), diagnosis.after(outcome))
                         .link();
-        return new OutcomeView(outcome.says(), href, leaves(outcome, diagnosis.suspects().singles()));
+        return new OutcomeView(
+                outcome.says(), href, leaves(outcome, diagnosis.suspects().singles()));
     }
 
     private static String leaves(NextTest.Outcome outcome, List<Suspect> singles) {

@@ -47,9 +47,7 @@ record VerdictView(
                 says(gear.gear(), gear.notices(), scene),
                 ReasonView.all(gear.because()),
                 PossibilityView.all(
-                        gear.possibilities(),
-                        Wording::ofGear,
-                        notices -> says(gear.gear(), notices, scene)));
+                        gear.possibilities(), Wording::ofGear, notices -> says(gear.gear(), notices, scene)));
     }
 
     static VerdictView ofNeutral(Scene scene) {

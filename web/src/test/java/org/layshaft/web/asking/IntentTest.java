@@ -19,7 +19,9 @@ class IntentTest {
         String schema = "/org/layshaft/kb/schema/phrases.schema.json";
         try (InputStream in = KnowledgeBase.class.getResourceAsStream(schema)) {
             JsonNode named = new ObjectMapper().readTree(in).at("/properties/phrases/items/properties/intent/enum");
-            List<String> intents = Stream.concat(Arrays.stream(Intent.values()).map(Intent::word), Stream.of("quiet", "not-noticed", "break", "aside"))
+            List<String> intents = Stream.concat(
+                            Arrays.stream(Intent.values()).map(Intent::word),
+                            Stream.of("quiet", "not-noticed", "break", "aside"))
                     .toList();
             assertEquals(
                     intents,

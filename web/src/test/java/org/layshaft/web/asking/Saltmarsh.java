@@ -15,8 +15,7 @@ import org.layshaft.kb.pack.PackSource;
 public final class Saltmarsh {
     public static final KnowledgeBase KNOWLEDGE = with("avocet", "curlew", "plover");
     private static final Reasoner REASONER = Reasoners.standard(KNOWLEDGE);
-    public static final Asking ASKING =
-            new Asking(KNOWLEDGE, REASONER, Reasoners.diagnostician(KNOWLEDGE, REASONER));
+    public static final Asking ASKING = new Asking(KNOWLEDGE, REASONER, Reasoners.diagnostician(KNOWLEDGE, REASONER));
 
     private Saltmarsh() {}
 

@@ -34,7 +34,8 @@ class DiagnosisCommandsTest {
         Ran first = Ran.with("suspects", "curlew", "grinds going into 2nd", "--save", file);
         assertEquals(0, first.status(), first::err);
 
-        Ran again = Ran.with("suspects", "curlew", "--from", file, "shifting-into 3: not grinds-going-in", "--after-work");
+        Ran again =
+                Ran.with("suspects", "curlew", "--from", file, "shifting-into 3: not grinds-going-in", "--after-work");
         assertTrue(again.out().contains("shifting into 2nd: it grinds going in"), again::out);
         assertTrue(again.out().contains("shifting into 3rd: no sign that it grinds going in"), again::out);
         assertTrue(again.out().contains("It began after earlier work."), again::out);
@@ -42,7 +43,8 @@ class DiagnosisCommandsTest {
         Ran other = Ran.with("suspects", "plover", "--from", file);
         assertEquals(2, other.status());
         assertTrue(other.err().contains("is a diagnosis of \"curlew\""), other::err);
-        assertEquals(2, Ran.with("suspects", "curlew", "--from", folder.toString()).status());
+        assertEquals(
+                2, Ran.with("suspects", "curlew", "--from", folder.toString()).status());
     }
 
     @Test

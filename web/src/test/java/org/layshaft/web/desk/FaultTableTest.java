@@ -24,7 +24,8 @@ class FaultTableTest {
                 List.of(List.of("1", "2", "4", "5", "R"), List.of("3")),
                 table.columns().stream().map(Column::gears).toList());
         Row pulling = row(table, Situation.PULLING);
-        assertTrue(pulling.cells().get(0).stream().anyMatch(seen -> seen.notice().equals("growls") && seen.certain()));
+        assertTrue(
+                pulling.cells().get(0).stream().anyMatch(seen -> seen.notice().equals("growls") && seen.certain()));
         assertEquals(List.of(), pulling.cells().get(1));
         assertEquals(1, row(table, Situation.NEUTRAL_PEDAL_UP).cells().size());
     }
@@ -55,7 +56,9 @@ class FaultTableTest {
 
         assertEquals(
                 Demo.desk().box(heron).gears().size(),
-                table.columns().stream().mapToInt(column -> column.gears().size()).sum());
+                table.columns().stream()
+                        .mapToInt(column -> column.gears().size())
+                        .sum());
         assertTrue(table.columns().size() <= 8, () -> table.columns().toString());
     }
 
@@ -69,6 +72,7 @@ class FaultTableTest {
     private static FaultTable table(String id, Fault fault) {
         Layout layout = Demo.layout(id);
         return FaultTable.of(
-                Demo.desk().gearsLeft(layout, List.of(fault)).whatIf(), Demo.desk().names(layout));
+                Demo.desk().gearsLeft(layout, List.of(fault)).whatIf(),
+                Demo.desk().names(layout));
     }
 }

@@ -71,13 +71,15 @@ class DiagnosisApiTest {
                 .validate(served.get(GROWL).body().replaceFirst("\"rank\"", "\"place\""), InputFormat.JSON)
                 .isEmpty());
         assertEquals(FaultsJson.schema(), served.get("/api/faults.schema.json").body());
-        assertEquals(SuspectsJson.schema(), served.get("/api/suspects.schema.json").body());
+        assertEquals(
+                SuspectsJson.schema(), served.get("/api/suspects.schema.json").body());
     }
 
     @Test
     void theCommandLineGivesTheSame() {
         assertEquals(
-                served.get(GROWL).body(), ran("suspects", "curlew", "neutral-pedal-up: growls", "4: not noise", "--json"));
+                served.get(GROWL).body(),
+                ran("suspects", "curlew", "neutral-pedal-up: growls", "4: not noise", "--json"));
         assertEquals(
                 served.get("/api/faults?layout=curlew&fault=3-4-fork+bent").body(),
                 ran("faults", "curlew", "3-4-fork bent", "--json"));
@@ -94,7 +96,8 @@ class DiagnosisApiTest {
         assertTrue(reply.body().contains("growks"), reply::body);
         assertEquals(400, served.get("/api/suspects").statusCode());
         assertEquals(404, served.get("/api/faults?layout=curlw").statusCode());
-        assertEquals(404, served.get("/api/faults?layout=curlew&fault=spoon+bent").statusCode());
+        assertEquals(
+                404, served.get("/api/faults?layout=curlew&fault=spoon+bent").statusCode());
     }
 
     private static String ran(String... command) {

@@ -30,7 +30,8 @@ class DiagnosisPageTest {
                 location("/suspects?layout=curlew&seen=overrun+3:+growls&words=quiet+in+4th"));
         assertEquals(
                 "/suspects?layout=curlew&seen=cold+pulling+2%2C+3%3A+not+jumps-out&seen=after-work",
-                location("/suspects?layout=curlew&notice=jumps-out&noticed=no&when=pulling&gear=2&gear=3&heat=cold&work=yes"));
+                location(
+                        "/suspects?layout=curlew&notice=jumps-out&noticed=no&when=pulling&gear=2&gear=3&heat=cold&work=yes"));
     }
 
     @Test
@@ -48,15 +49,18 @@ class DiagnosisPageTest {
         String query = "layout=curlew&seen=overrun+3%3A+growls&seen=after-work";
         HttpResponse<String> file = served.get("/suspects/diagnosis.json?" + query);
 
-        assertTrue(file.headers().firstValue("Content-Disposition").orElseThrow().startsWith("attachment"));
+        assertTrue(
+                file.headers().firstValue("Content-Disposition").orElseThrow().startsWith("attachment"));
         assertEquals("/suspects?" + query, location("/suspects?saved=" + Served.encoded(file.body())));
-        String broken = served.get("/suspects?saved=" + Served.encoded("{\"layout\": 3}")).body();
+        String broken = served.get("/suspects?saved=" + Served.encoded("{\"layout\": 3}"))
+                .body();
         assertTrue(broken.contains("no saved diagnosis"), broken);
     }
 
     @Test
     void eachSuspectLeadsToAllItWouldShowAndBack() {
-        String suspects = served.get("/suspects?layout=curlew&seen=overrun+3%3A+whines").body();
+        String suspects =
+                served.get("/suspects?layout=curlew&seen=overrun+3%3A+whines").body();
         String link = suspects.split("<a href=\"/\\?layout=curlew&amp;fault=")[1].split("\"")[0].replace("&amp;", "&");
         String forward = served.get("/?layout=curlew&fault=" + link).body();
 

@@ -39,7 +39,8 @@ class AddressTest {
 
     @Test
     void nothingLeadsToTheStart() {
-        Address bare = new Address(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
+        Address bare = new Address(
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of());
         assertEquals("/", bare.link());
     }
 }

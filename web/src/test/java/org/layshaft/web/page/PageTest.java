@@ -42,8 +42,8 @@ class PageTest {
     void withoutALayoutTheFirstIsShown() {
         String first =
                 Demo.desk().knowledge().layouts().values().iterator().next().name();
-        String page = PAGES.page(
-                new Address(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of()));
+        String page = PAGES.page(new Address(
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), List.of()));
 
         assertTrue(page.contains("<title>%s, sound – Layshaft</title>".formatted(first)), page);
     }
@@ -105,7 +105,8 @@ class PageTest {
     }
 
     private static Address supposing(String fault) {
-        return new Address(Optional.of("curlew"), Optional.empty(), Optional.empty(), List.of(fault), Optional.empty(), List.of());
+        return new Address(
+                Optional.of("curlew"), Optional.empty(), Optional.empty(), List.of(fault), Optional.empty(), List.of());
     }
 
     private static int count(String text, String part) {

@@ -65,8 +65,8 @@ public final class Listeners {
                 .lexicon();
         BoxWords words =
                 new BoxWords(knowledge, box, lexicon, new Belongings(box), new Names(box.layout(), knowledge.words()));
-        SymptomLexicon symptoms = new SymptomLexicon(
-                knowledge.words(), box, knowledge.layouts().values(), symptomPhrases);
+        SymptomLexicon symptoms =
+                new SymptomLexicon(knowledge.words(), box, knowledge.layouts().values(), symptomPhrases);
         return new Listener(words, phrases, new SymptomListener(symptoms));
     }
 }

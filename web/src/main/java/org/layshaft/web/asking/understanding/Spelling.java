@@ -57,7 +57,9 @@ final class Spelling {
                 best.add(candidate);
             }
         }
-        List<String> likeliest = best.size() == 1 ? best : best.stream().filter(ofQuestions::contains).toList();
+        List<String> likeliest = best.size() == 1
+                ? best
+                : best.stream().filter(ofQuestions::contains).toList();
         return likeliest.size() == 1 ? Optional.of(likeliest.get(0)) : Optional.empty();
     }
 

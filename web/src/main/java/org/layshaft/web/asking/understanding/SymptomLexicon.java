@@ -25,17 +25,19 @@ final class SymptomLexicon {
 
     /** @param layouts all that are known; their names change nothing */
     SymptomLexicon(Words words, Box box, Iterable<Layout> layouts, SymptomPhrases phrases) {
-        words.notices().forEach((id, term) -> forms(id, term)
-                .forEach(form -> inflected(form).forEach(each -> add(each, new Sign.OfNotice(id)))));
+        words.notices()
+                .forEach((id, term) -> forms(id, term)
+                        .forEach(form -> inflected(form).forEach(each -> add(each, new Sign.OfNotice(id)))));
         phrases.quiet().forEach(form -> add(form, new Sign.Quiet()));
         phrases.notNoticed().forEach(form -> add(form, new Sign.Not()));
         phrases.breaks().forEach(form -> add(form, new Sign.Break()));
-        words.conditions().forEach((id, term) -> condition(id)
-                .ifPresent(sign -> forms(id, term)
-                        .forEach(form -> variants(form).forEach(each -> add(each, sign)))));
+        words.conditions()
+                .forEach((id, term) -> condition(id)
+                        .ifPresent(sign ->
+                                forms(id, term).forEach(form -> variants(form).forEach(each -> add(each, sign)))));
         gears(box);
-        layouts.forEach(layout -> Stream.of(layout.name(), layout.id())
-                .forEach(name -> add(Tokens.normal(name), new Sign.Aside())));
+        layouts.forEach(layout ->
+                Stream.of(layout.name(), layout.id()).forEach(name -> add(Tokens.normal(name), new Sign.Aside())));
         phrases.leadIns().forEach(form -> add(form, new Sign.Aside()));
         phrases.asides().forEach(form -> add(form, new Sign.Aside()));
         Heard.LINKS.forEach(link -> add(List.of(link), new Sign.Aside()));

@@ -30,8 +30,7 @@ final class SymptomListener {
     }
 
     SymptomsHeard hear(String typed) {
-        List<Token> tokens =
-                Tokens.of(typed).stream().flatMap(this::whole).toList();
+        List<Token> tokens = Tokens.of(typed).stream().flatMap(this::whole).toList();
         Telltale telltale = new Telltale();
         List<String> unknown = new ArrayList<>();
         int clause = 0;

@@ -45,7 +45,9 @@ class TokensTest {
         "wich, which",
     })
     void areMended(String typed, String mended) {
-        Spelling spelling = new Spelling(Set.of("countershaft", "stripped", "fork", "gear", "cable", "sable", "winch", "which"), Set.of("which"));
+        Spelling spelling = new Spelling(
+                Set.of("countershaft", "stripped", "fork", "gear", "cable", "sable", "winch", "which"),
+                Set.of("which"));
         assertEquals(mended, spelling.mend(Tokens.normalWord(typed)));
     }
 
