@@ -47,9 +47,9 @@ class AvocetVerdictsTest {
             1-2-hub stripped                      | lost lost ok   ok   lost ok
             3-4-hub stripped                      | ok   ok   lost lost ok   ok
             input cut                             | lost lost lost lost lost ok
-            countershaft cut place=cluster-driven | lost lost lost note lost ok
-            countershaft cut place=cluster-second | lost note note note lost ok
-            countershaft cut place=cluster-reverse| lost note note note note ok
+            countershaft cut place=cluster-driven | lost lost lost ok   lost ok
+            countershaft cut place=cluster-second | lost ok   ok   ok   lost ok
+            countershaft cut place=cluster-reverse| lost ok   ok   ok   ok   ok
             output cut place=3-4-sleeve           | ok   ok   lost lost ok   ok
             output cut place=1-2-sleeve           | lost lost lost lost lost ok
             """)

@@ -76,13 +76,13 @@ class CurlewVerdictsTest {
             input cut place=input-bearing                      | lost lost lost lost lost lost ok
             input cut                                          | lost lost lost lost lost lost ok
             countershaft cut place=countershaft-front-bearing  | ok   ok   ok   ok   ok   ok   ok
-            countershaft cut place=cluster-driven              | lost lost lost lost note lost ok
-            countershaft cut place=cluster-reverse             | lost lost lost lost note note ok
-            countershaft cut place=cluster-fourth              | lost lost lost note note note ok
-            countershaft cut place=cluster-third               | lost lost note note note note ok
-            countershaft cut place=cluster-second              | lost note note note note note ok
-            countershaft cut place=cluster-first               | note note note note note note ok
-            countershaft cut                                   | ?    ?    ?    ?    note ?    ok
+            countershaft cut place=cluster-driven              | lost lost lost lost ok   lost ok
+            countershaft cut place=cluster-reverse             | lost lost lost lost ok   ok   ok
+            countershaft cut place=cluster-fourth              | lost lost lost ok   ok   ok   ok
+            countershaft cut place=cluster-third               | lost lost ok   ok   ok   ok   ok
+            countershaft cut place=cluster-second              | lost ok   ok   ok   ok   ok   ok
+            countershaft cut place=cluster-first               | ok   ok   ok   ok   ok   ok   ok
+            countershaft cut                                   | ?    ?    ?    ?    ok   ?    ok
             output cut place=pilot-bearing                     | ok   ok   ok   ok   ok   ok   ok
             output cut place=5-R-sleeve                        | ok   ok   ok   ok   lost lost ok
             output cut place=reverse                           | ok   ok   ok   ok   lost lost ok

@@ -71,21 +71,21 @@ class PloverVerdictsTest {
     @CsvSource(delimiter = '|', textBlock = """
             # cut behind                              | 1    2    3    4    5    R    neutral
             input cut place=input-front-bearing       | lost lost lost lost lost lost ok
-            input cut place=input-first               | note lost lost lost lost lost ok
-            input cut place=input-reverse             | note lost lost lost lost note ok
-            input cut place=input-second              | note note lost lost lost note ok
-            input cut place=input-third               | note note note lost lost note ok
-            input cut place=input-fourth              | note note note note lost note ok
-            input cut place=input-rear-bearing        | note note note note lost note ok
-            input cut place=fifth                     | note note note note lost note ok
+            input cut place=input-first               | ok   lost lost lost lost lost ok
+            input cut place=input-reverse             | ok   lost lost lost lost ok   ok
+            input cut place=input-second              | ok   ok   lost lost lost ok   ok
+            input cut place=input-third               | ok   ok   ok   lost lost ok   ok
+            input cut place=input-fourth              | ok   ok   ok   ok   lost ok   ok
+            input cut place=input-rear-bearing        | ok   ok   ok   ok   lost ok   ok
+            input cut place=fifth                     | ok   ok   ok   ok   lost ok   ok
             input cut                                 | ?    ?    ?    ?    lost ?    ok
             output cut place=output-front-bearing     | ok   ok   ok   ok   ok   ok   ok
             output cut place=final-drive-pinion       | lost lost lost lost lost lost ok
             output cut place=first                    | lost lost lost lost lost lost ok
-            output cut place=1-2-sleeve               | note note lost lost lost note ok
-            output cut place=third                    | note note lost lost lost note ok
-            output cut place=3-4-sleeve               | note note note note lost note ok
-            output cut place=output-rear-bearing      | note note note note lost note ok
+            output cut place=1-2-sleeve               | ok   ok   lost lost lost ok   ok
+            output cut place=third                    | ok   ok   lost lost lost ok   ok
+            output cut place=3-4-sleeve               | ok   ok   ok   ok   lost ok   ok
+            output cut place=output-rear-bearing      | ok   ok   ok   ok   lost ok   ok
             """)
     void cut_shafts(String fault, String expected) {
         VerdictRow.of("plover", fault).mustBe(expected);
