@@ -10,6 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.Reasoners;
 import org.layshaft.engine.api.Motion;
@@ -19,8 +22,10 @@ import org.layshaft.engine.train.Changes;
 import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Rail;
 import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.pack.PackReader;
@@ -130,5 +135,13 @@ final class Boxes {
                 meant,
                 part -> Optional.of("/?break=" + part),
                 "box-");
+    }
+
+    /** Ids of the parts that have a figure; what lies about the gear train has none and is listed beside the drawing. */
+    static SortedSet<String> figured(Layout layout) {
+        return layout.parts().values().stream()
+                .filter(part -> !(part instanceof Fitting))
+                .map(Part::id)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

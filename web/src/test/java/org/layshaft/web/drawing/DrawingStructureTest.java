@@ -34,8 +34,8 @@ class DrawingStructureTest {
             List<String> drawn = Picture.of(
                             Drawing.of(layout, Boxes.moving(layout, stance)).svg())
                     .values("data-part");
-            assertEquals(new TreeSet<>(layout.parts().keySet()), new TreeSet<>(drawn), "" + stance);
-            assertEquals(layout.parts().size(), drawn.size(), "" + stance);
+            assertEquals(Boxes.figured(layout), new TreeSet<>(drawn), "" + stance);
+            assertEquals(Boxes.figured(layout).size(), drawn.size(), "" + stance);
         }
     }
 
@@ -45,7 +45,8 @@ class DrawingStructureTest {
         Picture picture = Picture.of(
                 Drawing.of(layout, Boxes.moving(layout, Stance.NEUTRAL)).svg());
         assertEquals("group", picture.root().getAttribute("role"));
-        for (Part part : layout.parts().values()) {
+        for (String id : Boxes.figured(layout)) {
+            Part part = layout.the(Part.class, id);
             Element element = picture.part(part.id());
             assertEquals("a", element.getTagName());
             assertEquals("/?break=" + part.id(), element.getAttribute("href"));

@@ -30,8 +30,8 @@ class FamiliesTest {
             List<String> drawn = Picture.of(
                             Drawing.of(layout, Boxes.turning(layout, stance)).svg())
                     .values("data-part");
-            assertEquals(new TreeSet<>(layout.parts().keySet()), new TreeSet<>(drawn), "" + stance);
-            assertEquals(layout.parts().size(), drawn.size(), "" + stance);
+            assertEquals(Boxes.figured(layout), new TreeSet<>(drawn), "" + stance);
+            assertEquals(Boxes.figured(layout).size(), drawn.size(), "" + stance);
         }
     }
 
