@@ -29,7 +29,7 @@ public final class FaultWords {
 
     private String condition(Fault fault) {
         List<String> words = new ArrayList<>();
-        words.add(fault.mode());
+        words.add(fault.mode().replace('-', ' '));
         words.addAll(details(fault));
         return String.join(" ", words);
     }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param layouts to choose from, by name, with what each is
  * @param reading what was made of the question; null where none was asked
  * @param diagnosis to what may be wrong, going by what is noticed
+ * @param sounds to what sounds at which frequency
  * @param says the answer in sentences
  * @param faults what is supposed
  * @param part what is looked at; null for none
@@ -26,6 +27,7 @@ record PageView(
         AskView ask,
         ReadingView reading,
         LinkView diagnosis,
+        LinkView sounds,
         List<String> says,
         List<SupposedView> faults,
         SheetView sheet,

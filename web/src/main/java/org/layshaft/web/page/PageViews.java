@@ -30,6 +30,10 @@ final class PageViews {
                         .map(understanding -> ReadingView.of(understanding, scene))
                         .orElse(null),
                 diagnosis(scene),
+                new LinkView(
+                        "What sounds at which frequency",
+                        "/sound?layout=" + scene.layout().id(),
+                        false),
                 scene.answered() || !scene.faults().isEmpty() ? scene.answer().says() : List.of(),
                 SupposedView.all(scene, knowledge, words),
                 SheetView.of(scene),
