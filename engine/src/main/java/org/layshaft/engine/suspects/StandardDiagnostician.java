@@ -3,20 +3,15 @@ package org.layshaft.engine.suspects;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Diagnostician;
 import org.layshaft.engine.api.Evidence;
 import org.layshaft.engine.api.Observation;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.Suspects;
-import org.layshaft.engine.fault.Served;
 import org.layshaft.engine.symptom.FaultDictionary;
-import org.layshaft.engine.words.FaultWords;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
-import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.pack.KnowledgeBase;
 
 /** Keeps the dictionary of each layout that it has been asked about. Thread-safe. */
@@ -61,18 +56,6 @@ public final class StandardDiagnostician implements Diagnostician {
     @Override
     public String say(Layout layout, Observation observation) {
         return new ObservationWords(new Names(layout, knowledge.words()), knowledge.words()).say(observation);
-    }
-
-    private static FaultWords faultWords(Layout layout, Box box, Names names) {
-        return new FaultWords(
-                layout,
-                names,
-                (part, side) -> box.gears().stream()
-                        .filter(gear -> Served.by(layout, layout.the(Part.class, part)).stream()
-                                .anyMatch(served -> Stream.of(Side.values())
-                                        .anyMatch(
-                                                each -> each.word().equals(side) && gear.takes(served.member(), each))))
-                        .map(Box.DerivedGear::name));
     }
 
     private static List<String> gears(Box box) {

@@ -8,7 +8,7 @@ import org.layshaft.kb.failure.Situation;
 
 /** The cells of one layout and what may be noticed in each, numbered for sets. Immutable. */
 public final class Cells {
-    private final List<Cell> all = new ArrayList<>();
+    private final List<Cell> all;
     private final Map<Cell, Integer> numbers = new HashMap<>();
     private final Map<Situation, List<String>> gears;
     private final List<String> notices;
@@ -22,17 +22,19 @@ public final class Cells {
         this.notices = List.copyOf(notices);
         notices.forEach(notice -> noticeNumbers.put(notice, noticeNumbers.size()));
         this.gears = new HashMap<>();
+        List<Cell> cells = new ArrayList<>();
         for (Situation situation : Situation.values()) {
             List<String> at = situation.isInGear() ? List.copyOf(gears) : List.of(World.NEUTRAL);
             this.gears.put(situation, at);
-            at.forEach(gear -> all.add(new Cell(situation, gear)));
+            at.forEach(gear -> cells.add(new Cell(situation, gear)));
         }
+        this.all = List.copyOf(cells);
         all.forEach(cell -> numbers.put(cell, numbers.size()));
     }
 
     /** Every cell, by situation and then by gear. */
     public List<Cell> all() {
-        return List.copyOf(all);
+        return all;
     }
 
     /** The gears that a situation is asked of. */

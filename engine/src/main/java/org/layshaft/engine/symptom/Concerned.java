@@ -1,6 +1,7 @@
 package org.layshaft.engine.symptom;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.BlockingRing;
@@ -29,6 +30,9 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
     /** Stands for the engine among bodies; what stands in the case is {@link Bearing#CASE}. */
     public static final String ENGINE = "the engine";
 
+    /** What turns with the engine, and touches the release bearing only with the pedal down. */
+    public static final String CLUTCH_FINGERS = "the clutch fingers";
+
     private static final Concerned NOTHING = new Concerned(List.of(), List.of(), List.of(), List.of());
 
     public Concerned {
@@ -40,6 +44,14 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
 
     /** Two bodies that something lies between. */
     public record Between(String inner, String outer) {}
+
+    /** The first free gear that it lies under or beside; empty for what lies under none. */
+    public Optional<String> gearOn(Layout layout) {
+        return pairs.stream()
+                .map(Between::outer)
+                .filter(outer -> layout.find(Gear.class, outer).isPresent())
+                .findFirst();
+    }
 
     public static Concerned of(Layout layout, Part part) {
         if (part instanceof Gear gear) {
@@ -88,7 +100,7 @@ public record Concerned(List<String> bodies, List<Between> pairs, List<String> g
             case KEYS, CHAIN, JOINT -> turning(of);
             case THRUST_WASHER -> under(layout.gear(of).carrier(), of);
             case FLYWHEEL_BEARING -> between(of, ENGINE);
-            case RELEASE_BEARING -> between(Bearing.CASE, ENGINE);
+            case RELEASE_BEARING -> between(Bearing.CASE, CLUTCH_FINGERS);
             case ENGINE, CLUTCH_HOUSING, MOUNTINGS -> turning(ENGINE);
             case FINAL_DRIVE -> new Concerned(List.of(of), List.of(), List.of(of), List.of());
             case SIDE_GEARS, DIFFERENTIAL_PINIONS, CROSS_SHAFT, LIMITED_SLIP ->

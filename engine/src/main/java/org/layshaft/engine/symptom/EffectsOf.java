@@ -10,15 +10,14 @@ import java.util.stream.Stream;
 import org.layshaft.engine.fault.Parting;
 import org.layshaft.engine.fault.Planes;
 import org.layshaft.engine.fault.Served;
+import org.layshaft.engine.fault.Sides;
 import org.layshaft.engine.train.Changes;
 import org.layshaft.kb.failure.Effect;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Fitting;
-import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Interlock;
-import org.layshaft.kb.layout.Joint;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Side;
@@ -70,15 +69,11 @@ final class EffectsOf {
             case LETS_NOTHING_ROLL -> fast.add(part.id());
             case CUT_BEHIND -> cuts.put(part.id(), argument);
             case TIES_ITS_SIDES -> fast.add(((Fitting) part).of().orElseThrow());
-            case PARTED -> part();
-            case LETS_NO_DRIVE_THROUGH -> {
-                noDrive = true;
-                slips = part instanceof Clutch;
-            }
-            case CANNOT_REACH -> places(side(argument).orElseThrow()).forEach(unreached::add);
+            case PARTED, LETS_NO_DRIVE_THROUGH -> part();
+            case CANNOT_REACH -> places(Sides.of(argument).orElseThrow()).forEach(unreached::add);
             case CANNOT_FIND_RAIL -> lostRails.add(Planes.at(layout, argument));
-            case STUCK_AT -> served.forEach(each -> stuck.put(each.member(), side(argument)));
-            case LEFT_AT -> served.forEach(each -> left.put(each.member(), side(argument)));
+            case STUCK_AT -> served.forEach(each -> stuck.put(each.member(), Sides.of(argument)));
+            case LEFT_AT -> served.forEach(each -> left.put(each.member(), Sides.of(argument)));
             case SPEEDS_NOT_MATCHED ->
                 served.forEach(each ->
                         each.side().ifPresent(side -> ringless.add(new Effects.Place(each.member(), side))));
@@ -91,14 +86,11 @@ final class EffectsOf {
     }
 
     private void part() {
-        String gone = Parting.of(layout, part);
-        boolean inTheEquations = layout.find(HalfShaft.class, gone).isPresent()
-                || layout.find(Joint.class, gone).isPresent()
-                || layout.outputs().size() > 1;
-        if (inTheEquations) {
-            parted.add(gone);
+        if (Parting.isInTheEquations(layout, part)) {
+            parted.add(Parting.of(layout, part));
         } else {
             noDrive = true;
+            slips = part instanceof Clutch;
         }
     }
 
@@ -118,10 +110,5 @@ final class EffectsOf {
                 drags,
                 slips,
                 noDrive);
-    }
-
-    /** A side by its word; empty for neutral. */
-    private static Optional<Side> side(String word) {
-        return Stream.of(Side.values()).filter(side -> side.word().equals(word)).findFirst();
     }
 }

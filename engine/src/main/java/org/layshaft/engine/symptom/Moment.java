@@ -3,6 +3,7 @@ package org.layshaft.engine.symptom;
 import java.util.Map;
 import java.util.Set;
 import org.layshaft.engine.symptom.Concerned.Between;
+import org.layshaft.kb.layout.Differential;
 
 /** How everything turns and is loaded in one situation, with one gear selected or in neutral. Immutable. */
 public final class Moment {
@@ -39,12 +40,16 @@ public final class Moment {
         return turned != null && turned.turns(body);
     }
 
-    /**
-     * Whether the two turn unlike, so that what lies between them rolls or rubs. The release bearing lies between engine
-     * and case, and is lifted off with the pedal up.
-     */
-    public boolean turnUnlike(Between pair, boolean pressedOnly) {
-        return turned != null && (releasePressed || !pressedOnly) && turned.turnUnlike(pair.inner(), pair.outer());
+    /** Whether the two touch and turn unlike, so that what lies between them rolls or rubs. */
+    public boolean turnUnlike(Between pair) {
+        boolean touch = releasePressed || !pair.outer().equals(Concerned.CLUTCH_FINGERS);
+        return turned != null && touch && turned.turnUnlike(pair.inner(), pair.outer());
+    }
+
+    /** Whether the two sides of a differential turn unlike. */
+    public boolean sidesDiffer(Differential differential) {
+        return turnUnlike(
+                new Between(differential.sides().get(0), differential.sides().get(1)));
     }
 
     /** Whether this body is under load. */

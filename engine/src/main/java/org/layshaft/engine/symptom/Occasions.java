@@ -9,13 +9,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.layshaft.engine.api.Box;
+import org.layshaft.engine.fault.Sides;
 import org.layshaft.kb.failure.NoticeLine;
 import org.layshaft.kb.failure.Situation;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Engagement;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
-import org.layshaft.kb.layout.PartKind;
 import org.layshaft.kb.layout.Side;
 
 /** Puts the occasions of notices to the computed motion and mechanism of one layout. */
@@ -62,14 +62,17 @@ final class Occasions {
             case WHILE_IT_ROLLS_UNDER_LOAD ->
                 rolls(told, world.moment(situation, gear))
                         && any(about.bodies(), world.moment(situation, gear)::carries);
-            case WHILE_ITS_GEAR_TURNS_ON_IT -> liesUnderAGear(told) && rolls(told, world.moment(situation, gear));
+            case WHILE_ITS_GEAR_TURNS_ON_IT ->
+                about.gearOn(layout).isPresent() && rolls(told, world.moment(situation, gear));
             case WHILE_IT_CARRIES -> any(about.bodies(), world.moment(situation, gear)::carries);
             case WHILE_ITS_DRIVE_FLANK_CARRIES ->
                 any(about.gears(), body -> world.moment(situation, gear).carriesOn(body, Flank.DRIVE));
             case WHILE_ITS_COAST_FLANK_CARRIES ->
                 any(about.gears(), body -> world.moment(situation, gear).carriesOn(body, Flank.COAST));
             case WHILE_ITS_SIDES_DIFFER ->
-                any(about.differentials(), id -> sidesDiffer(id, world.moment(situation, gear)));
+                any(
+                        about.differentials(),
+                        id -> world.moment(situation, gear).sidesDiffer(layout.the(Differential.class, id)));
             case WHERE_WHEELS_ARE_TIED -> world.moment(situation, gear).wheelsAreTied();
             case IN_ITS_GEAR -> isGear(gear) && takes(gear, told, line) && world.works(gear);
             case AT_ITS_GEAR -> isGear(gear) && takes(gear, told, line);
@@ -101,13 +104,7 @@ final class Occasions {
     }
 
     private static boolean rolls(Told told, Moment moment) {
-        boolean pressedOnly = told.part().kind() == PartKind.RELEASE_BEARING;
-        return told.concerned().pairs().stream().anyMatch(pair -> moment.turnUnlike(pair, pressedOnly));
-    }
-
-    private boolean liesUnderAGear(Told told) {
-        return told.concerned().pairs().stream()
-                .anyMatch(pair -> layout.find(Gear.class, pair.outer()).isPresent());
+        return told.concerned().pairs().stream().anyMatch(moment::turnUnlike);
     }
 
     private boolean goesThroughTeeth(String gear, World world) {
@@ -116,14 +113,9 @@ final class Occasions {
                 .anyMatch(any -> pulling.carriesOn(any.id(), Flank.DRIVE) || pulling.carriesOn(any.id(), Flank.COAST));
     }
 
-    private boolean sidesDiffer(String differential, Moment moment) {
-        List<String> sides = layout.the(Differential.class, differential).sides();
-        return moment.turnUnlike(new Concerned.Between(sides.get(0), sides.get(1)), false);
-    }
-
     private boolean takes(String gear, Told told, NoticeLine line) {
         Optional<Side> only =
-                line.side().map(given -> given.in(told.fault().told())).flatMap(Occasions::side);
+                line.side().map(given -> given.in(told.fault().told())).flatMap(Sides::of);
         return told.served().stream()
                 .anyMatch(served -> sides(only.or(served::side))
                         .anyMatch(side -> taken.get(gear).contains(new Effects.Place(served.member(), side))));
@@ -131,10 +123,6 @@ final class Occasions {
 
     private static Stream<Side> sides(Optional<Side> only) {
         return only.map(Stream::of).orElseGet(() -> Stream.of(Side.values()));
-    }
-
-    private static Optional<Side> side(String word) {
-        return Stream.of(Side.values()).filter(side -> side.word().equals(word)).findFirst();
     }
 
     private boolean hasRing(Box.Push push) {

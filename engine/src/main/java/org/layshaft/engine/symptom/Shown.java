@@ -5,11 +5,6 @@ import org.layshaft.kb.failure.Heat;
 /** What faults show with all cold, and with all hot; mostly the same. */
 public record Shown(Signs cold, Signs hot) {
 
-    /** Whether it makes a difference how warm things are. */
-    public boolean dependsOnHeat() {
-        return cold != hot && !cold.equals(hot);
-    }
-
     public Signs at(Heat heat) {
         return heat == Heat.COLD ? cold : hot;
     }

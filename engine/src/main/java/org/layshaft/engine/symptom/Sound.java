@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.layshaft.engine.api.Box;
-import org.layshaft.engine.api.Direction;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.train.Changes;
 import org.layshaft.kb.layout.Fork;
@@ -55,10 +54,6 @@ public final class Sound {
 
     public List<String> gearNames() {
         return List.copyOf(gears.keySet());
-    }
-
-    boolean isForward(String gear) {
-        return gears.get(gear).direction() == Direction.FORWARD;
     }
 
     Box.DerivedGear gear(String name) {

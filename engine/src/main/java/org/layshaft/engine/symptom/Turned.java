@@ -30,7 +30,7 @@ final class Turned {
                 default -> known.computeIfAbsent(speed, another -> known.size() + 1);
             };
             numbers.put(body, number);
-            numbers.merge(ShaftPiece.shaftOf(body), number, (one, other) -> one == STANDS ? other : one);
+            numbers.merge(ShaftPiece.shaftOf(body), number, (one, other) -> one > STANDS ? one : other);
         }
         engineTurns = condition.clutch() == Condition.Clutch.RELEASED || turning.engineCanTurn();
         wheelsCanRoll = turning.wheelsCanRoll();
@@ -54,7 +54,7 @@ final class Turned {
     }
 
     private int number(String body) {
-        if (body.equals(Concerned.ENGINE)) {
+        if (body.equals(Concerned.ENGINE) || body.equals(Concerned.CLUTCH_FINGERS)) {
             return engineTurns ? 1 : STANDS;
         }
         return numbers.getOrDefault(body, STANDS);

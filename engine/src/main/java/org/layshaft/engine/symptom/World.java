@@ -11,7 +11,6 @@ import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.train.Condition;
 import org.layshaft.kb.failure.Situation;
-import org.layshaft.kb.layout.Layout;
 
 /** What becomes of one layout, by the equations, with some faults or with none. Not thread-safe. */
 public final class World {
@@ -28,13 +27,9 @@ public final class World {
     private Set<String> letGo;
 
     World(Sound sound, Effects effects) {
-        this(sound, effects, sound.trains(effects.changes()));
-    }
-
-    World(Sound sound, Effects effects, Trains trains) {
         this.sound = sound;
         this.effects = effects;
-        this.trains = trains;
+        this.trains = sound.trains(effects.changes());
         this.shifting = new Shifting(sound.layout(), effects);
     }
 
@@ -181,9 +176,5 @@ public final class World {
 
     private List<Box.Push> pushes(String at) {
         return at.equals(NEUTRAL) ? sound.neutral() : sound.gear(at).pushes();
-    }
-
-    Layout layout() {
-        return sound.layout();
     }
 }

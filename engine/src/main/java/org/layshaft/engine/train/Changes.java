@@ -13,8 +13,8 @@ import java.util.TreeSet;
  * @param looseSeats fixed gears, and hubs, that turn free on their shaft
  * @param seizedGears free gears that turn with their shaft
  * @param cuts by shaft, the id of what sits just in front of the break
- * @param parted half-shafts that no longer reach their wheel, joints that no longer join, and output shafts behind which
- *     nothing is turned any more
+ * @param parted half-shafts that no longer reach their wheel, joints and inner clutches that no longer join,
+ *     differentials that no longer turn their sides, and output shafts behind which nothing is turned any more
  * @param fastBearings bearings in which nothing turns, and differentials whose sides turn as one
  */
 public record Changes(

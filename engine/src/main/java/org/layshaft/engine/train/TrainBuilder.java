@@ -92,6 +92,9 @@ public final class TrainBuilder {
             return List.of(new Connection.Coupled(member.part(), side, couples.to(), couples.clutchingTeeth()));
         }
         if (engagement instanceof Engagement.Closes closes) {
+            if (changes.parted().contains(member.part())) {
+                return List.of();
+            }
             Clutch clutch = layout.the(Clutch.class, member.part());
             return List.of(new Connection.Closed(
                     clutch.id(),
@@ -211,7 +214,9 @@ public final class TrainBuilder {
                 .ifPresent(connections::add);
         String left = bodies.before(differential.sides().get(0));
         String right = bodies.before(differential.sides().get(1));
-        connections.add(new Connection.Split(differential.id(), left, right));
+        if (!changes.parted().contains(differential.id())) {
+            connections.add(new Connection.Split(differential.id(), left, right));
+        }
         if (changes.fastBearings().contains(differential.id())) {
             connections.add(new Connection.Tied(differential.id(), left, right));
         }

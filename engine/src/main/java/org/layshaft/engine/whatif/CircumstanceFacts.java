@@ -18,7 +18,6 @@ import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.PartKind;
 
 /** How things turn and are loaded, by the equations, told to the rules: of one part and one occasion at a time. */
 final class CircumstanceFacts {
@@ -82,7 +81,7 @@ final class CircumstanceFacts {
                     first(about.gears(), body -> moment().carriesOn(body, Flank.COAST))
                             .map(body -> new Circumstances.CoastFlankCarries(situation, gear, part.id(), body));
                 case WHILE_ITS_SIDES_DIFFER ->
-                    first(about.differentials(), this::sidesDiffer)
+                    first(about.differentials(), id -> moment().sidesDiffer(layout.the(Differential.class, id)))
                             .map(body -> new Circumstances.SidesDiffer(situation, gear, part.id(), body));
                 case WHERE_WHEELS_ARE_TIED ->
                     moment().wheelsAreTied() ? Stream.of(new Circumstances.WheelsTied(situation, gear)) : Stream.of();
@@ -111,16 +110,12 @@ final class CircumstanceFacts {
         }
 
         private Stream<Fact> turnUnlike() {
-            boolean pressedOnly = part.kind() == PartKind.RELEASE_BEARING;
-            return first(about.pairs(), pair -> moment().turnUnlike(pair, pressedOnly))
+            return first(about.pairs(), moment()::turnUnlike)
                     .map(pair -> new Circumstances.TurnUnlike(situation, gear, part.id(), pair.inner(), pair.outer()));
         }
 
         private Stream<Fact> liesUnder() {
-            return first(
-                            about.pairs(),
-                            pair -> layout.find(Gear.class, pair.outer()).isPresent())
-                    .map(pair -> new Circumstances.LiesUnder(part.id(), pair.outer()));
+            return about.gearOn(layout).stream().map(outer -> new Circumstances.LiesUnder(part.id(), outer));
         }
 
         private Stream<Fact> throughTeeth() {
@@ -138,11 +133,6 @@ final class CircumstanceFacts {
         private Stream<Fact> readStanding() {
             return first(SpeedRead.from(layout), equations.moment(Situation.SELECTED, gear)::turns)
                     .map(body -> new Circumstances.Turns(Situation.SELECTED, gear, body, body));
-        }
-
-        private boolean sidesDiffer(String differential) {
-            List<String> sides = layout.the(Differential.class, differential).sides();
-            return moment().turnUnlike(new Concerned.Between(sides.get(0), sides.get(1)), false);
         }
 
         private <T> Stream<T> first(List<T> all, Predicate<T> so) {

@@ -20,6 +20,8 @@ import org.layshaft.engine.train.Train;
 import org.layshaft.kb.failure.Effect;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Bearing;
+import org.layshaft.kb.layout.Clutch;
+import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
@@ -104,8 +106,7 @@ final class FaultFacts {
             case CUT_BEHIND -> cut((Shaft) part, argument, here);
             case LETS_NOTHING_ROLL -> turnFast((Bearing) part, here);
             case TIES_ITS_SIDES -> tieSides((Fitting) part, here);
-            case PARTED -> part(part, here);
-            case LETS_NO_DRIVE_THROUGH -> facts.add(new Faulty.NoDriveThrough(part.id(), here));
+            case PARTED, LETS_NO_DRIVE_THROUGH -> part(part, here);
             case CANNOT_FIND_RAIL -> facts.add(new Faulty.RailNotFound(Planes.at(layout, argument), here));
             case CANNOT_REACH ->
                 Served.by(layout, part).stream()
@@ -177,23 +178,26 @@ final class FaultFacts {
     }
 
     private void part(Part part, Faulty.Present here) {
-        String gone = Parting.of(layout, part);
-        Optional<HalfShaft> halfShaft = layout.find(HalfShaft.class, gone);
-        Optional<Joint> joint = layout.find(Joint.class, gone);
-        if (halfShaft.isPresent()) {
-            parted.add(gone);
-            facts.add(new Faulty.Parted(
-                    "half-shaft " + gone, gone, halfShaft.get().wheel(), here));
-        } else if (joint.isPresent()) {
-            parted.add(gone);
-            facts.add(new Faulty.Parted(
-                    "joint " + gone, joint.get().from(), joint.get().to(), here));
-        } else if (layout.outputs().size() > 1) {
-            parted.add(gone);
-            facts.add(new Faulty.Parted("road " + gone, gone, Train.ROAD, here));
-        } else {
+        if (!Parting.isInTheEquations(layout, part)) {
             facts.add(new Faulty.NoDriveThrough(part.id(), here));
+            return;
         }
+        String gone = Parting.of(layout, part);
+        parted.add(gone);
+        facts.add(layout.find(HalfShaft.class, gone)
+                .map(shaft -> new Faulty.Parted("half-shaft " + gone, gone, shaft.wheel(), here))
+                .or(() -> layout.find(Joint.class, gone)
+                        .map(joint -> new Faulty.Parted("joint " + gone, joint.from(), joint.to(), here)))
+                .or(() -> layout.find(Clutch.class, gone)
+                        .map(clutch -> new Faulty.Parted(
+                                "clutch " + gone, clutch.drivenBy().orElseThrow(), clutch.drives(), here)))
+                .or(() -> layout.find(Differential.class, gone)
+                        .map(differential -> new Faulty.Parted(
+                                "differential " + gone,
+                                gone,
+                                differential.sides().get(0),
+                                here)))
+                .orElseGet(() -> new Faulty.Parted("road " + gone, gone, Train.ROAD, here)));
     }
 
     private interface Serving {

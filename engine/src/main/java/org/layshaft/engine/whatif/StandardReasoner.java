@@ -16,6 +16,7 @@ import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.fault.KnownFaults;
 import org.layshaft.engine.fault.Possibilities;
 import org.layshaft.engine.fault.Served;
+import org.layshaft.engine.fault.Sides;
 import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.engine.words.FaultWords;
@@ -24,7 +25,6 @@ import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
-import org.layshaft.kb.layout.Side;
 import org.layshaft.kb.pack.KnowledgeBase;
 
 /** Answers from the built-in rules and the equations. Thread-safe: it keeps only what never changes, the sound boxes. */
@@ -114,10 +114,7 @@ public final class StandardReasoner implements Reasoner {
                 layout,
                 names(layout),
                 (part, side) -> Served.by(layout, layout.the(Part.class, part)).stream()
-                        .flatMap(served -> sound(layout).gearsAt(served.member(), side(side))));
-    }
-
-    private static Side side(String word) {
-        return word.equals(Side.FRONT.word()) ? Side.FRONT : Side.REAR;
+                        .flatMap(served -> sound(layout)
+                                .gearsAt(served.member(), Sides.of(side).orElseThrow())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.layout.Shaft;
 
 /** A fault as a clause: {@code the 3-4 fork is bent badly toward the front (4th)}. */
@@ -24,7 +25,8 @@ public final class FaultWords {
     }
 
     public String say(Fault fault) {
-        return "%s is %s".formatted(names.the(fault.part()), condition(fault));
+        boolean several = layout.the(Part.class, fault.part()).kind().isPlural();
+        return "%s %s %s".formatted(names.the(fault.part()), several ? "are" : "is", condition(fault));
     }
 
     private String condition(Fault fault) {

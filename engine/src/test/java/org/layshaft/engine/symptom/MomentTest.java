@@ -29,7 +29,7 @@ class MomentTest {
     @ParameterizedTest
     @CsvSource({"1, true", "2, true", "3, false", "4, true", "5, true", "R, true"})
     void the_needles_under_a_free_gear_roll_in_every_gear_but_its_own(String gear, boolean rolls) {
-        assertEquals(rolls, curlew.moment(PULLING, gear).turnUnlike(UNDER_THIRD, false));
+        assertEquals(rolls, curlew.moment(PULLING, gear).turnUnlike(UNDER_THIRD));
     }
 
     @ParameterizedTest
@@ -49,10 +49,10 @@ class MomentTest {
 
     @Test
     void the_nose_of_the_input_shaft_turns_in_the_flywheel_only_with_the_clutch_released() {
-        assertFalse(curlew.moment(NEUTRAL_PEDAL_UP, World.NEUTRAL).turnUnlike(FLYWHEEL, false));
-        assertFalse(curlew.moment(PULLING, "3").turnUnlike(FLYWHEEL, false));
-        assertTrue(curlew.moment(NEUTRAL_PEDAL_DOWN, World.NEUTRAL).turnUnlike(FLYWHEEL, false));
-        assertTrue(curlew.moment(IN_GEAR_PEDAL_DOWN, "1").turnUnlike(FLYWHEEL, false));
+        assertFalse(curlew.moment(NEUTRAL_PEDAL_UP, World.NEUTRAL).turnUnlike(FLYWHEEL));
+        assertFalse(curlew.moment(PULLING, "3").turnUnlike(FLYWHEEL));
+        assertTrue(curlew.moment(NEUTRAL_PEDAL_DOWN, World.NEUTRAL).turnUnlike(FLYWHEEL));
+        assertTrue(curlew.moment(IN_GEAR_PEDAL_DOWN, "1").turnUnlike(FLYWHEEL));
     }
 
     @ParameterizedTest
@@ -92,8 +92,8 @@ class MomentTest {
     @Test
     void side_gears_turn_unlike_in_a_bend_and_not_straight_ahead() {
         Between sides = new Between("left-half-shaft", "right-half-shaft");
-        assertFalse(plover.moment(PULLING, "2").turnUnlike(sides, false));
-        assertTrue(plover.moment(IN_A_BEND, "2").turnUnlike(sides, false));
+        assertFalse(plover.moment(PULLING, "2").turnUnlike(sides));
+        assertTrue(plover.moment(IN_A_BEND, "2").turnUnlike(sides));
         assertFalse(plover.moment(IN_A_BEND, "2").wheelsAreTied());
     }
 

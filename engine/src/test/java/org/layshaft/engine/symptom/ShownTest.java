@@ -59,8 +59,6 @@ class ShownTest {
         Signs plain = signs(new int[] {1});
         Shown alike = new Shown(plain, plain);
         Shown warm = new Shown(Signs.none(), signs(new int[] {2}));
-        assertFalse(alike.dependsOnHeat());
-        assertTrue(warm.dependsOnHeat());
         Shown twice = alike.and(alike);
         assertSame(twice.cold(), twice.hot());
         assertEquals(signs(new int[] {1, 2}), alike.and(warm).hot());

@@ -1,6 +1,8 @@
 package org.layshaft.kb.layout;
 
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** The kinds of part that a failure mode can befall. */
 public enum PartKind {
@@ -67,6 +69,14 @@ public enum PartKind {
     TYRES,
     JOINT,
     SPEED_READING;
+
+    private static final Set<PartKind> PLURAL = EnumSet.of(
+            KEYS, CLUTCHING_TEETH, MOUNTINGS, SEALS, SIDE_GEARS, DIFFERENTIAL_PINIONS, CARRIER_BEARINGS, TYRES);
+
+    /** Whether one part of this kind is spoken of as several things: the tyres are worn. */
+    public boolean isPlural() {
+        return PLURAL.contains(this);
+    }
 
     /** As written in packs: {@code blocking-ring}. */
     public String word() {

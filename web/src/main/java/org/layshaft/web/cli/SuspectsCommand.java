@@ -69,7 +69,7 @@ final class SuspectsCommand extends Subcommand {
         if (wantsJson()) {
             write(SuspectsJson.of(comesTo, desk.faultWords(chosen)));
         } else {
-            write(SuspectsText.of(comesTo));
+            write(SuspectsText.of(comesTo, observation -> desk.diagnosis().say(chosen, observation)));
         }
         return 0;
     }

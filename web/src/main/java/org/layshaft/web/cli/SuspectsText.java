@@ -1,6 +1,7 @@
 package org.layshaft.web.cli;
 
 import java.util.List;
+import java.util.function.Function;
 import org.layshaft.engine.api.NextTest;
 import org.layshaft.engine.api.Observation;
 import org.layshaft.engine.api.Suspect;
@@ -17,13 +18,16 @@ final class SuspectsText {
 
     private final TextPage page = new TextPage();
     private final Diagnosis diagnosis;
+    private final Function<Observation, String> words;
 
-    private SuspectsText(Diagnosis diagnosis) {
+    private SuspectsText(Diagnosis diagnosis, Function<Observation, String> words) {
         this.diagnosis = diagnosis;
+        this.words = words;
     }
 
-    static String of(Diagnosis diagnosis) {
-        return new SuspectsText(diagnosis).write();
+    /** @param words an observation in words */
+    static String of(Diagnosis diagnosis, Function<Observation, String> words) {
+        return new SuspectsText(diagnosis, words).write();
     }
 
     private String write() {
@@ -63,14 +67,12 @@ final class SuspectsText {
         listed(
                 "explains",
                 suspect.explains().stream()
-                        .map(each -> "%s (%s)".formatted(each.observation().written(), Wording.of(each.degree())))
+                        .map(each -> "%s (%s)".formatted(words.apply(each.observation()), Wording.of(each.degree())))
                         .toList());
-        listed(
-                "leaves unexplained",
-                suspect.unexplained().stream().map(Observation::written).toList());
+        listed("leaves unexplained", suspect.unexplained().stream().map(words).toList());
         listed(
                 "would show what was not there",
-                suspect.wrong().stream().map(Observation::written).toList());
+                suspect.wrong().stream().map(words).toList());
         listed(
                 "would also show",
                 suspect.predicts().stream()

@@ -38,7 +38,7 @@ class SymptomsTest {
         assertEquals(List.of("like", "hedgehog"), heard.unknown());
         assertFalse(heard.isWhole());
         assertEquals("3: growls", heard.evidence().written());
-        assertTrue(heard("fish and peas").isNothing());
+        assertTrue(heard("fish and chips").isNothing());
     }
 
     /** "Locks up" is noticed too; but this asks what two gears would do. */

@@ -43,7 +43,7 @@ class AccessibilityTest {
         "broken, /?layout=plover&fault=left-half-shaft+broken&gear=R, dark, 500",
         "suspects, /suspects?layout=curlew&seen=4:+whines&words=grumps, light, 1400",
         "suspects, /suspects?layout=curlew&seen=4:+whines, dark, 500",
-        "puzzled, /?layout=avocet&q=fish+and+peas, light, 1400",
+        "puzzled, /?layout=avocet&q=fish+and+chips, light, 1400",
         "listening, /sound?layout=curlew&gear=3&rpm=2400&hz=756, light, 1400",
         "listening, /sound?layout=heron&gear=1+low+slow&rpm=1200&hz=30, dark, 500",
         "refused, /?layout=dunlin, light, 1400"

@@ -25,7 +25,7 @@ class RefusingTest {
             gears curlew --fault 6-7-fork                | 6-7
             gears curlew --fault                         | --fault
             gears curlew --purple                        | --purple
-            ask --layout curlew fish and peas           | fish
+            ask --layout curlew fish and chips           | fish
             ask --layout dunlin what turns in neutral    | dunlin
             check nowhere                                | There is nothing at "nowhere"
             layouts --packs nowhere                      | There is no folder "nowhere"
@@ -55,7 +55,7 @@ class RefusingTest {
 
     @Test
     void whatIsNotUnderstoodIsSaidInJsonAsWell() throws JsonProcessingException {
-        Ran ran = Ran.with("ask", "--layout", "curlew", "--json", "fish and peas");
+        Ran ran = Ran.with("ask", "--layout", "curlew", "--json", "fish and chips");
 
         assertEquals(2, ran.status());
         assertFalse(ran.err().isBlank());

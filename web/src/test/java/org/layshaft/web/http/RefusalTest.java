@@ -41,7 +41,7 @@ class RefusalTest {
             404 | /api/gears?layout=curlew&fault=3-4-fork+bent+side%3Dup | up
             404 | /api/nothing                                     | /api/nothing
             404 | /api                                             | /api
-            422 | /api/ask?layout=curlew&q=fish+and+peas          | fish
+            422 | /api/ask?layout=curlew&q=fish+and+chips          | fish
             422 | /api/gears?layout=curlew&fault=idler-spindle+cut | idler spindle
             400 | /api/gears?layout=%FF%FE                         | decoded
             """)
@@ -64,7 +64,7 @@ class RefusalTest {
                 .readTree(served.get("/api/gears?layout=curlw").body());
         assertEquals("curlew", layout.at("/suggestions/0").asText());
         JsonNode question = new ObjectMapper()
-                .readTree(served.get("/api/ask?layout=curlew&q=fish+and+peas").body());
+                .readTree(served.get("/api/ask?layout=curlew&q=fish+and+chips").body());
         assertFalse(question.get("suggestions").isEmpty());
     }
 

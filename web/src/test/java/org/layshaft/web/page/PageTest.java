@@ -81,7 +81,7 @@ class PageTest {
 
     @Test
     void whatIsNotUnderstoodIsSaidWithWhatWouldBe() {
-        String page = PAGES.page(CURLEW.asking("fish and peas"));
+        String page = PAGES.page(CURLEW.asking("fish and chips"));
 
         assertTrue(page.contains("<p class=\"trouble\">"), page);
         assertTrue(page.contains("What can be answered"), page);
