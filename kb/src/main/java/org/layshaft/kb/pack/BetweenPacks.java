@@ -27,6 +27,7 @@ final class BetweenPacks {
                 layout -> layout.id().id());
         tellRepeated("failure mode", packs.stream().flatMap(pack -> pack.modes().stream()), FailureMode::id);
         tellWithoutMeaning(packs);
+        BetweenCatalogues.check(packs);
         packs.forEach(pack -> tellUnknownNotices(pack, packs));
     }
 

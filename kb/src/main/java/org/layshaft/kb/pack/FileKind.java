@@ -9,7 +9,8 @@ enum FileKind {
     LAYOUT("layouts", "layout"),
     FAILURE_MODES("failure-modes", "failure-modes"),
     WORDS("words", "words"),
-    PHRASES("phrases", "phrases");
+    PHRASES("phrases", "phrases"),
+    CATALOGUE("catalogues", "catalogue");
 
     private final String folder;
     private final String schema;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
@@ -17,7 +18,11 @@ import org.layshaft.kb.words.Words;
  * @param layouts by id, in the order of the packs
  */
 public record KnowledgeBase(
-        List<Pack> packs, Map<String, Layout> layouts, List<FailureMode> failureModes, Words words) {
+        List<Pack> packs,
+        Map<String, Layout> layouts,
+        List<FailureMode> failureModes,
+        Words words,
+        Catalogue catalogue) {
     public KnowledgeBase {
         packs = List.copyOf(packs);
         layouts = Collections.unmodifiableMap(new LinkedHashMap<>(layouts));

@@ -26,7 +26,8 @@ final class KnowledgeGathering {
                 modes,
                 WordsGathering.gather(
                         values(packs.stream().flatMap(pack -> pack.words().stream())),
-                        packs.stream().flatMap(pack -> pack.phrases().stream()).toList()));
+                        packs.stream().flatMap(pack -> pack.phrases().stream()).toList()),
+                CatalogueGathering.of(packs));
     }
 
     private static List<Pack> manifest(ReadPack pack) {

@@ -45,6 +45,7 @@ public final class PackReader {
     private static Reading gather(List<ReadPack> packs) {
         BetweenPacks.check(packs);
         LayoutBuilding layouts = LayoutBuilding.of(packs);
+        BuildPlaces.check(packs, layouts);
         List<Finding> findings =
                 packs.stream().flatMap(pack -> pack.findings().stream()).toList();
         return new Reading(

@@ -9,8 +9,10 @@ import org.layshaft.kb.json.DocumentReader;
 import org.layshaft.kb.json.Item;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.json.Schemas;
+import org.layshaft.kb.reading.CatalogueReading;
 import org.layshaft.kb.reading.FailureModesReading;
 import org.layshaft.kb.reading.Located;
+import org.layshaft.kb.reading.ReadCatalogue;
 import org.layshaft.kb.reading.Word;
 import org.layshaft.kb.reading.WordsReading;
 import org.layshaft.kb.typed.LayoutReading;
@@ -26,6 +28,7 @@ final class PackReading {
     private final List<Located<String>> sorts = new ArrayList<>();
     private final List<Located<Word>> words = new ArrayList<>();
     private final List<Phrase> phrases = new ArrayList<>();
+    private ReadCatalogue catalogue = ReadCatalogue.NOTHING;
     private final List<Report> reports = new ArrayList<>();
     private Optional<Located<Pack>> manifest = Optional.empty();
 
@@ -44,6 +47,7 @@ final class PackReading {
                 reading.sorts,
                 reading.words,
                 reading.phrases,
+                reading.catalogue,
                 reading.reports,
                 files.findings());
     }
@@ -70,6 +74,7 @@ final class PackReading {
                 sorts.addAll(WordsReading.sorts(document, report));
             }
             case PHRASES -> phrases.addAll(WordsReading.phrases(document, report));
+            case CATALOGUE -> catalogue = catalogue.and(CatalogueReading.of(document, report));
         }
     }
 

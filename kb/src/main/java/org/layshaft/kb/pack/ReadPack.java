@@ -8,6 +8,7 @@ import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.json.Report;
 import org.layshaft.kb.reading.Located;
+import org.layshaft.kb.reading.ReadCatalogue;
 import org.layshaft.kb.reading.Word;
 import org.layshaft.kb.typed.TypedLayout;
 import org.layshaft.kb.words.Phrase;
@@ -19,6 +20,7 @@ import org.layshaft.kb.words.Phrase;
  * @param layouts as typed
  * @param notices every mention of a notice by its id in a failure mode
  * @param sorts every mention of a notice by its id as what another is a sort of
+ * @param catalogue all its catalogues together
  * @param reports one for each of its files, still open for findings that only show beside other packs
  * @param unopened what was found before any file was read
  */
@@ -30,6 +32,7 @@ record ReadPack(
         List<Located<String>> sorts,
         List<Located<Word>> words,
         List<Phrase> phrases,
+        ReadCatalogue catalogue,
         List<Report> reports,
         List<Finding> unopened) {
 

@@ -31,7 +31,7 @@ class SchemasTest {
     private static final JsonNode MODES = Schemas.text("failure-modes");
 
     @ParameterizedTest
-    @ValueSource(strings = {"pack", "layout", "failure-modes", "words", "phrases"})
+    @ValueSource(strings = {"pack", "layout", "failure-modes", "words", "phrases", "catalogue"})
     void every_property_is_described(String kind) {
         JsonNode schema = Schemas.text(kind);
         assertEquals(

@@ -123,6 +123,7 @@ class HostileFilesTest {
                             case FAILURE_MODES -> "failure-modes/fork.json";
                             case WORDS -> "words/words.json";
                             case PHRASES -> "phrases/phrases.json";
+                            case CATALOGUE -> "catalogues/parts.json";
                         });
     }
 

@@ -18,6 +18,7 @@ class MarkedPackTest {
     @ValueSource(
             strings = {
                 "pack.json",
+                "catalogues/marked.json",
                 "failure-modes/marked.json",
                 "layouts/marked.json",
                 "phrases/marked.json",

@@ -53,10 +53,10 @@ class PackReaderTest {
     @Test
     void findings_in_a_jar_name_the_file_inside() throws IOException {
         Packs.copy(SOUND, folder.resolve("pack"));
-        Files.writeString(folder.resolve("pack/layouts/dunlin.json"), "{");
+        Files.writeString(folder.resolve("pack/phrases/phrases.json"), "{");
         Path jar = Packs.jar(folder.resolve("pack"), folder.resolve("broken.jar"), "layshaft-pack/");
         assertEquals(
-                List.of(jar + "!/layshaft-pack/layouts/dunlin.json"),
+                List.of(jar + "!/layshaft-pack/phrases/phrases.json"),
                 PackReader.check(List.of(jar)).findings().stream()
                         .map(Finding::file)
                         .toList());

@@ -23,7 +23,7 @@ public final class Saltmarsh {
         KnowledgeBase all = PackReader.read(PackSource.onClassPath()).knowledge();
         Map<String, Layout> few = new LinkedHashMap<>(all.layouts());
         few.keySet().retainAll(List.of(layouts));
-        return new KnowledgeBase(all.packs(), few, all.failureModes(), all.words());
+        return new KnowledgeBase(all.packs(), few, all.failureModes(), all.words(), all.catalogue());
     }
 
     static Layout layout(String id) {

@@ -1,0 +1,25 @@
+package org.layshaft.kb.catalogue;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Parts that are sold, or at least listed, together.
+ *
+ * @param number unique among parts and sets
+ * @param parts part numbers by role
+ * @param onlyWhole whether its parts are not to be had, or not to be used, one without the others
+ * @param note anything that a person should read; empty where there is nothing
+ */
+public record PartSet(
+        String number, String name, SetShape shape, Map<String, String> parts, boolean onlyWhole, String note) {
+    public PartSet {
+        parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+    }
+
+    /** A part by itself. */
+    public static PartSet of(CataloguePart part) {
+        return new PartSet(part.number(), part.name(), SetShape.SINGLE, Map.of("part", part.number()), false, "");
+    }
+}
