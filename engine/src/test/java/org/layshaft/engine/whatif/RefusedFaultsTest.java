@@ -41,8 +41,8 @@ class RefusedFaultsTest {
     @Test
     void a_part_that_nothing_is_known_to_befall_is_told_as_such() {
         KnowledgeBase trade = Bench.KNOWLEDGE;
-        Reasoner knowingNothing =
-                Reasoners.standard(new KnowledgeBase(trade.packs(), trade.layouts(), List.of(), trade.words(), trade.catalogue()));
+        Reasoner knowingNothing = Reasoners.standard(
+                new KnowledgeBase(trade.packs(), trade.layouts(), List.of(), trade.words(), trade.catalogue()));
         assertEquals(
                 "The 3-4 rail cannot be 'bent'. No failure mode of it is known.",
                 assertThrows(
