@@ -47,17 +47,17 @@ public final class FitChecks {
                 .flatMap(check -> check.judge(new Judging(check, meeting, before, now, false)).stream());
     }
 
-    /** The worst that any check says of a meeting; it looks no further once one fails. */
+    /** The worst that any check says of a meeting; it looks no further once one fails. Null where none says anything. */
     Outcome worst(Meeting meeting, Fitted before, Fitted now) {
-        Outcome worst = Outcome.HOLDS;
+        Outcome worst = null;
         for (FitCheck check : byMeeting.get(meeting.kind())) {
             Judgement judgement =
                     check.judge(new Judging(check, meeting, before, now, true)).orElse(null);
             if (judgement != null && judgement.fails()) {
                 return Outcome.FAILS;
             }
-            if (judgement != null && judgement.isUntold()) {
-                worst = Outcome.UNTOLD;
+            if (judgement != null && worst != Outcome.UNTOLD) {
+                worst = judgement.outcome();
             }
         }
         return worst;

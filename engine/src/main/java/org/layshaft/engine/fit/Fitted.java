@@ -1,16 +1,14 @@
 package org.layshaft.engine.fit;
 
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.CataloguePart;
 import org.layshaft.kb.catalogue.Facts;
-import org.layshaft.kb.layout.Gear;
+import org.layshaft.kb.catalogue.PartSet;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 
@@ -19,81 +17,115 @@ public final class Fitted {
     /** The place of the case. */
     public static final String CASE = "box-case";
 
-    private final Layout layout;
-    private final List<Meeting> meetings;
-    private final Map<String, List<Meeting>> meetingsAt;
-    private final Map<String, String> carriers;
-    private final Map<String, CataloguePart> parts;
+    private final Places places;
+    private final SoldTogether together;
+    private final Map<String, CataloguePart> original;
+    private final Map<String, CataloguePart> placed;
 
     private Fitted(
-            Layout layout,
-            List<Meeting> meetings,
-            Map<String, List<Meeting>> meetingsAt,
-            Map<String, String> carriers,
-            Map<String, CataloguePart> parts) {
-        this.layout = layout;
-        this.meetings = meetings;
-        this.meetingsAt = meetingsAt;
-        this.carriers = carriers;
-        this.parts = parts;
+            Places places,
+            SoldTogether together,
+            Map<String, CataloguePart> original,
+            Map<String, CataloguePart> placed) {
+        this.places = places;
+        this.together = together;
+        this.original = original;
+        this.placed = placed;
     }
 
     /** As boxes of this build left the works. */
-    public static Fitted of(Layout layout, Build build, Catalogue catalogue) {
+    static Fitted of(Places places, Build build, Catalogue catalogue, SoldTogether together) {
         Map<String, CataloguePart> parts = new LinkedHashMap<>();
         build.fitted().forEach((place, number) -> catalogue.part(number).ifPresent(part -> parts.put(place, part)));
-        return of(layout, parts);
+        return new Fitted(places, together, parts, Map.of());
     }
 
-    /** With these parts by place, nothing else being known. */
+    /** With these parts by place, nothing else being known, and every part to be had by itself. */
     public static Fitted of(Layout layout, Map<String, CataloguePart> parts) {
-        List<Meeting> meetings = Meetings.of(layout);
-        Map<String, String> carriers = new HashMap<>();
-        layout.all(Gear.class).forEach(gear -> carriers.put(gear.id(), gear.carrier()));
-        Map<String, List<Meeting>> meetingsAt = MeetingsByPlace.of(layout, meetings, carriers);
-        return new Fitted(layout, meetings, meetingsAt, carriers, new LinkedHashMap<>(parts));
+        return new Fitted(Places.of(layout), SoldTogether.in(Catalogue.EMPTY), new LinkedHashMap<>(parts), Map.of());
     }
 
-    /** With other parts at these places. */
+    /** With other parts put in at these places, those put in before staying. */
     public Fitted with(Map<String, CataloguePart> others) {
-        Map<String, CataloguePart> changed = new LinkedHashMap<>(parts);
-        changed.putAll(others);
-        return new Fitted(layout, meetings, meetingsAt, carriers, changed);
+        if (placed.isEmpty()) {
+            return new Fitted(places, together, original, others);
+        }
+        Map<String, CataloguePart> more = new LinkedHashMap<>(placed);
+        more.putAll(others);
+        return new Fitted(places, together, original, more);
     }
 
     public Layout layout() {
-        return layout;
+        return places.layout();
     }
 
-    /** Parts by place. */
-    public Map<String, CataloguePart> parts() {
-        return Collections.unmodifiableMap(parts);
+    Places places() {
+        return places;
+    }
+
+    SoldTogether together() {
+        return together;
+    }
+
+    /** The part that stands at a place by itself; null where nobody has told, or where the place is a feature of another. */
+    public CataloguePart ownPartAt(String place) {
+        CataloguePart put = placed.get(place);
+        return put != null ? put : original.get(place);
     }
 
     /** The part that stands at a place, or of which the place is a feature; null where nobody has told. */
     public CataloguePart partAt(String place) {
-        CataloguePart own = parts.get(place);
-        return own != null ? own : parts.get(carriers.getOrDefault(place, place));
+        CataloguePart own = ownPartAt(place);
+        if (own != null) {
+            return own;
+        }
+        String carrier = places.carrierOf(place);
+        return carrier == null ? null : ownPartAt(carrier);
     }
 
     /** Whether a part of its own stands there, not one made in one with what carries it. */
     public boolean hasOwnPart(String place) {
-        return parts.containsKey(place);
+        return ownPartAt(place) != null;
+    }
+
+    /** Whether what stands there was put in, by itself or with what carries it. */
+    public boolean isPutIn(String place) {
+        String carrier = places.carrierOf(place);
+        return placed.containsKey(place)
+                || carrier != null && placed.containsKey(carrier) && !original.containsKey(place);
+    }
+
+    /** The parts put in, by place. */
+    public Map<String, CataloguePart> putIn() {
+        return Collections.unmodifiableMap(placed);
+    }
+
+    /** Whether a part of this number stands anywhere in it. */
+    public boolean holds(String number) {
+        return placed.values().stream().anyMatch(part -> part.number().equals(number))
+                || original.entrySet().stream()
+                        .anyMatch(entry ->
+                                entry.getValue().number().equals(number) && !placed.containsKey(entry.getKey()));
+    }
+
+    /** The sets that this part is only to be had or used in; none where it stands by itself. */
+    public List<PartSet> onlyIn(CataloguePart part) {
+        return together.wholeSets(part.number());
     }
 
     /** What is known of the place itself: of the part there, or of that feature of the part that carries it. */
     public Facts at(String place) {
-        CataloguePart own = parts.get(place);
+        CataloguePart own = ownPartAt(place);
         if (own != null) {
             return own.facts();
         }
-        String carrier = carriers.get(place);
+        String carrier = places.carrierOf(place);
         return carrier == null ? Facts.NONE : on(carrier, place);
     }
 
     /** What is known of the spot where something sits on the part at a place. */
     public Facts on(String place, String feature) {
-        CataloguePart part = parts.get(place);
+        CataloguePart part = ownPartAt(place);
         return part == null ? Facts.NONE : part.feature(feature);
     }
 
@@ -103,22 +135,8 @@ public final class Fitted {
         return told == Facts.NONE ? on(CASE, other + "/" + shaft) : told;
     }
 
-    public List<Meeting> meetings() {
-        return meetings;
-    }
-
-    /** The meetings on which the part at this place has a bearing. */
-    public List<Meeting> meetingsAt(String place) {
-        return meetingsAt.getOrDefault(place, List.of());
-    }
-
     /** What a place is called: {@code third gear}. */
     public String nameOf(String place) {
-        return layout.find(Part.class, place).map(Part::name).orElse(place.replace('-', ' '));
-    }
-
-    /** Id of what carries this gear; empty for any other place. */
-    public Optional<String> carrierOf(String place) {
-        return Optional.ofNullable(carriers.get(place));
+        return layout().find(Part.class, place).map(Part::name).orElse(place.replace('-', ' '));
     }
 }

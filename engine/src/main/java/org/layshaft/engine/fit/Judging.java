@@ -66,7 +66,7 @@ public final class Judging {
 
     /** The spot on the part at a place where something sits, as the journal of a bearing. */
     public Held on(String place, String feature) {
-        CataloguePart part = now.parts().get(place);
+        CataloguePart part = now.ownPartAt(place);
         return new Held(
                 this,
                 part,
@@ -76,7 +76,7 @@ public final class Judging {
 
     /** The two lines of shafts in the case. */
     public Held centre(String shaft, String otherShaft) {
-        CataloguePart part = now.parts().get(Fitted.CASE);
+        CataloguePart part = now.ownPartAt(Fitted.CASE);
         return new Held(
                 this,
                 part,

@@ -1,6 +1,5 @@
 package org.layshaft.engine.fit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,12 +84,5 @@ final class Meetings {
 
     private void add(MeetingKind kind, String one, String other) {
         meetings.add(new Meeting(kind, one, other));
-    }
-
-    /** The gears that stand on this shaft or slide along it. */
-    static List<Gear> gearsOn(Layout layout, String shaft) {
-        List<Gear> on = new ArrayList<>();
-        layout.all(Gear.class).filter(gear -> gear.carrier().equals(shaft)).forEach(on::add);
-        return on;
     }
 }

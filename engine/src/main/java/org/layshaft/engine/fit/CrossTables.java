@@ -1,0 +1,63 @@
+package org.layshaft.engine.fit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import org.layshaft.kb.catalogue.PartSet;
+
+/** Makes cross tables, on all processors. */
+final class CrossTables {
+    private final PartsCounter counter;
+    private final boolean withCompanions;
+
+    /** @param withCompanions whether what does not fit as it is is tried with further parts, which takes far longer */
+    CrossTables(PartsCounter counter, boolean withCompanions) {
+        this.counter = counter;
+        this.withCompanions = withCompanions;
+    }
+
+    /** @param progress is told how many sets are done, from any thread */
+    CrossTable of(Collection<PartSet> sets, Collection<BuiltBox> boxes, IntConsumer progress) {
+        Map<CrossTable.Crossing, CrossTable.Cell> cells = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        List<PartSet> rows = List.copyOf(sets);
+        List<BuiltBox> columns = List.copyOf(boxes);
+        rows.parallelStream().forEach(set -> {
+            for (BuiltBox box : columns) {
+                List<Placement> placements = counter.placements(set, box);
+                if (!placements.isEmpty()) {
+                    cells.put(new CrossTable.Crossing(set.number(), box.build().id()), cell(placements, box));
+                }
+            }
+            progress.accept(done.incrementAndGet());
+        });
+        return new CrossTable(rows, columns, cells);
+    }
+
+    private CrossTable.Cell cell(List<Placement> placements, BuiltBox box) {
+        FitVerdict best = FitVerdict.DOES_NOT_FIT;
+        List<Placement> at = new ArrayList<>();
+        for (Placement placement : placements) {
+            FitVerdict verdict = verdict(placement, box);
+            if (verdict.compareTo(best) < 0) {
+                best = verdict;
+                at.clear();
+            }
+            if (verdict == best && best != FitVerdict.DOES_NOT_FIT) {
+                at.add(placement);
+            }
+        }
+        return new CrossTable.Cell(best, at, placements.size());
+    }
+
+    private FitVerdict verdict(Placement placement, BuiltBox box) {
+        FitVerdict asItIs = counter.quickly(placement, box);
+        return asItIs == FitVerdict.DOES_NOT_FIT && withCompanions
+                ? counter.serve(placement, box).verdict()
+                : asItIs;
+    }
+}

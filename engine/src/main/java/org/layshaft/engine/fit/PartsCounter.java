@@ -1,0 +1,123 @@
+package org.layshaft.engine.fit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import org.layshaft.kb.catalogue.Build;
+import org.layshaft.kb.catalogue.Catalogue;
+import org.layshaft.kb.catalogue.PartSet;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.pack.KnowledgeBase;
+
+/** Answers whether parts serve. Immutable and thread-safe. */
+public final class PartsCounter {
+    private final Catalogue catalogue;
+    private final FitChecks checks;
+    private final Judges judges;
+    private final Map<String, Placements> placements = new HashMap<>();
+    private final Map<String, BuiltBox> boxes = new LinkedHashMap<>();
+
+    private PartsCounter(Map<String, Layout> layouts, Catalogue catalogue, FitChecks checks) {
+        this.catalogue = catalogue;
+        this.checks = checks;
+        this.judges = new Judges(checks);
+        SoldTogether together = SoldTogether.in(catalogue);
+        Map<String, Places> places = new HashMap<>();
+        for (Build build : catalogue.builds().values()) {
+            Layout layout = layouts.get(build.layout());
+            if (layout != null) {
+                placements.computeIfAbsent(layout.id(), first -> new Placements(layout));
+                Places of = places.computeIfAbsent(layout.id(), first -> Places.of(layout));
+                boxes.put(build.id(), new BuiltBox(build, Fitted.of(of, build, catalogue, together)));
+            }
+        }
+    }
+
+    public static PartsCounter of(KnowledgeBase knowledge) {
+        return of(knowledge.layouts(), knowledge.catalogue(), FitChecks.found());
+    }
+
+    static PartsCounter of(Map<String, Layout> layouts, Catalogue catalogue, FitChecks checks) {
+        return new PartsCounter(layouts, catalogue, checks);
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    public FitChecks checks() {
+        return checks;
+    }
+
+    /** The boxes by id of their build. */
+    public Map<String, BuiltBox> boxes() {
+        return Collections.unmodifiableMap(boxes);
+    }
+
+    /** Every way that a set can stand in a box. */
+    public List<Placement> placements(PartSet set, BuiltBox box) {
+        return placements.get(box.layout().id()).of(set, catalogue);
+    }
+
+    /** Whether the set serves there, as it is or with companions. */
+    public Serving serve(Placement placement, BuiltBox box) {
+        Fitted before = box.fitted();
+        Fitted now = before.with(placement.parts());
+        List<Judgement> judgements = judges.judge(before, now);
+        if (judgements.stream().noneMatch(Judgement::fails)) {
+            boolean untold = judgements.isEmpty() || judgements.stream().anyMatch(Judgement::isUntold);
+            FitVerdict verdict = untold ? FitVerdict.CANNOT_BE_TOLD : FitVerdict.FITS;
+            return new Serving(box, placement, verdict, List.of(), judgements);
+        }
+        List<Companions> companions = companions(placement, box, CompanionSearch.MOST_UNITS);
+        boolean cured = companions.stream().anyMatch(Companions::told);
+        return new Serving(
+                box, placement, cured ? FitVerdict.FITS_WITH : FitVerdict.DOES_NOT_FIT, companions, judgements);
+    }
+
+    private List<Companions> companions(Placement placement, BuiltBox box, int mostUnits) {
+        return CompanionSearch.of(
+                judges, placements.get(box.layout().id()), catalogue, box.fitted(), placement, mostUnits);
+    }
+
+    /** The set at every place where it can stand in the box, best first. */
+    public List<Serving> everywhere(PartSet set, BuiltBox box) {
+        List<Serving> all = new ArrayList<>();
+        placements(set, box).forEach(placement -> all.add(serve(placement, box)));
+        all.sort(Comparator.comparing(Serving::verdict)
+                .thenComparing(serving -> serving.failing().count()));
+        return all;
+    }
+
+    /**
+     * These sets against these boxes.
+     *
+     * @param withCompanions whether what does not fit as it is is tried with further parts, which takes far longer
+     * @param progress is told how many sets are done, from any thread
+     */
+    public CrossTable cross(
+            Collection<PartSet> sets, Collection<BuiltBox> boxes, boolean withCompanions, IntConsumer progress) {
+        return new CrossTables(this, withCompanions).of(sets, boxes, progress);
+    }
+
+    /** What is supplied today for a number, for boxes of this build. */
+    public Supply supply(String number, BuiltBox box) {
+        return Supply.of(number, box.build().serials(), catalogue);
+    }
+
+    /** Only how it comes out; needs no more than a few thousandths of a millisecond. */
+    FitVerdict quickly(Placement placement, BuiltBox box) {
+        Outcome worst = judges.worst(box.fitted(), box.fitted().with(placement.parts()));
+        return switch (worst) {
+            case HOLDS -> FitVerdict.FITS;
+            case UNTOLD -> FitVerdict.CANNOT_BE_TOLD;
+            case FAILS -> FitVerdict.DOES_NOT_FIT;
+        };
+    }
+}
