@@ -80,9 +80,11 @@ final class CompanionSearch {
     /** Placements of what can be ordered that put another part where this meeting may be cured, and leave what was put in. */
     private Stream<Placement> candidates(Meeting meeting, Fitted now) {
         if (meeting.kind() == MeetingKind.TOGETHER) {
-            String number = now.ownPartAt(meeting.one()).number();
+            String place = meeting.one();
+            String number = now.ownPartAt(place).number();
             return now.together().wholeSets(number).stream()
                     .flatMap(set -> placements.of(set, catalogue).stream())
+                    .filter(placement -> placement.parts().containsKey(place))
                     .filter(placement -> leavesWhatWasPutIn(placement, now));
         }
         return now.places().involved(meeting).stream()
