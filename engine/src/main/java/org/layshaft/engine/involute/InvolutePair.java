@@ -149,14 +149,14 @@ public record InvolutePair(InvoluteGear first, InvoluteGear second, double centr
         return isInternal() ? OptionalDouble.of(InternalTips.of(this).radialEntryGapMm()) : OptionalDouble.empty();
     }
 
-    /** How the flanks slide where contact begins if the pinion drives: its root, the mate's tip. */
+    /** How the flanks slide where contact begins if the first gear drives: nearest its root, the second's tip. */
     public Sliding slidingAtStart() {
-        return Sliding.at(this, line().start());
+        return Sliding.at(this, pinion() == first ? line().start() : line().end());
     }
 
-    /** How the flanks slide where contact ends if the pinion drives: its tip, the mate's root. */
+    /** How the flanks slide where contact ends if the first gear drives: its tip, nearest the second's root. */
     public Sliding slidingAtEnd() {
-        return Sliding.at(this, line().end());
+        return Sliding.at(this, pinion() == first ? line().end() : line().start());
     }
 
     /** The external one with fewer teeth; in an internal pair the external one. */
