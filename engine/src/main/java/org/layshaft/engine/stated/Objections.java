@@ -23,6 +23,11 @@ public final class Objections {
         return this;
     }
 
+    /** What has been objected to, in sentences. */
+    public List<String> problems() {
+        return List.copyOf(problems);
+    }
+
     /** Throws {@link ImpossibleFactsException} where anything has been objected to. */
     public void refuse() {
         if (!problems.isEmpty()) {

@@ -1,10 +1,12 @@
 package org.layshaft.engine.teeth;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.stated.Telling;
 import org.layshaft.engine.train.Balance;
 import org.layshaft.engine.train.Connection.Meshing;
 import org.layshaft.kb.layout.Gear;
@@ -30,7 +32,17 @@ record LoadedMeshes(Layout layout, Hands hands, Motion motion, Balance.Torques t
                 toothing(driven),
                 torque.absolute().over(Fraction.of(alike)).toDouble(),
                 torque.signum() < 0 ? input.turns() : input.turns().opposite());
-        return new MeshForces(meshing.mesh(), driver, driven, alike, pair.forces());
+        return new MeshForces(meshing.mesh(), driver, driven, alike, forces(pair));
+    }
+
+    /** Where gears have been exchanged, two may stand side by side that cannot mesh. */
+    private static Telling<PairForces> forces(LoadedPair pair) {
+        List<String> unlike = pair.unlike();
+        return unlike.isEmpty()
+                ? pair.forces()
+                : Telling.cannotBeTold(unlike.stream()
+                        .map(sentence -> sentence.substring(0, sentence.length() - 1))
+                        .toList());
     }
 
     /** Against the carrier, where there is one; for one turn of the input. */

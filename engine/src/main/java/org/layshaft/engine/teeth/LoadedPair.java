@@ -1,5 +1,6 @@
 package org.layshaft.engine.teeth;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.layshaft.engine.stated.ImpossibleFactsException;
 import org.layshaft.engine.stated.Objections;
@@ -35,6 +36,11 @@ public record LoadedPair(
     /** On parallel shafts. */
     public LoadedPair(Toothing driver, Toothing driven, double torqueNm, Turn driverTurns) {
         this(driver, driven, torqueNm, driverTurns, OptionalDouble.empty());
+    }
+
+    /** Everything that keeps the two from meshing, in sentences; empty where nothing stated does. */
+    public List<String> unlike() {
+        return new Mates(driver, driven).objections().problems();
     }
 
     /**

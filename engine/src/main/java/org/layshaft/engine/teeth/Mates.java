@@ -15,7 +15,11 @@ record Mates(Toothing driver, Toothing driven) {
 
     /** Throws {@link ImpossibleFactsException} where the two cannot mesh, with everything that keeps them from it. */
     void check() {
-        new Objections()
+        objections().refuse();
+    }
+
+    Objections objections() {
+        return new Objections()
                 .unless(
                         driver.form() == driven.form() || !isBevel() && !isChain(),
                         "%s cannot mesh: their teeth are %s and %s.",
@@ -36,8 +40,7 @@ record Mates(Toothing driver, Toothing driven) {
                         isInternal()
                                 ? "%s cannot mesh: a gear and its internal gear must have helices of the same hand."
                                 : "%s cannot mesh: their helices are of the same hand. They must be of opposite hands.",
-                        names())
-                .refuse();
+                        names());
     }
 
     boolean isBevel() {
