@@ -1,0 +1,91 @@
+package org.layshaft.engine.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.layshaft.engine.fit.check.NormalModule;
+import org.layshaft.engine.fit.check.OnlyWhole;
+import org.layshaft.kb.catalogue.ComponentKind;
+import org.layshaft.kb.catalogue.Facts;
+import org.layshaft.kb.catalogue.PartSet;
+import org.layshaft.kb.catalogue.SetShape;
+
+class CrossTableTest {
+    private static final Stock STOCK = new Stock()
+            .box("curlew")
+            .box("plover")
+            .gear("like", 2)
+            .gear("unlike", 3)
+            .gear("mate", 3)
+            .part("untold", ComponentKind.GEAR, Facts.NONE)
+            .part("shim", ComponentKind.SHIM, Facts.NONE)
+            .set("pair", SetShape.PAIR, true, "gear", "unlike", "mate", "mate");
+    private static final PartsCounter COUNTER = STOCK.counter(new NormalModule(), new OnlyWhole());
+
+    private static List<PartSet> sets() {
+        return List.of("like", "unlike", "untold", "shim", "pair").stream()
+                .map(number -> COUNTER.catalogue().set(number).orElseThrow())
+                .toList();
+    }
+
+    /** What the table says of a cell is the best of what the whole account says of its places. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void agrees_with_the_account_of_every_place(boolean withCompanions) {
+        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), withCompanions, done -> {});
+        for (PartSet set : sets()) {
+            for (BuiltBox box : COUNTER.boxes().values()) {
+                List<Serving> all = COUNTER.everywhere(set, box);
+                CrossTable.Cell cell = table.at(set, box);
+                if (all.isEmpty()) {
+                    assertNull(cell);
+                } else {
+                    FitVerdict best = all.get(0).verdict();
+                    boolean left = best == FitVerdict.FITS_WITH && !withCompanions;
+                    assertEquals(left ? FitVerdict.DOES_NOT_FIT : best, cell.best());
+                    assertEquals(all.size(), cell.places());
+                    Set<Set<String>> places = all.stream()
+                            .filter(serving -> serving.verdict() == cell.best())
+                            .filter(serving -> cell.best() != FitVerdict.DOES_NOT_FIT)
+                            .map(serving -> serving.placement().parts().keySet())
+                            .collect(Collectors.toSet());
+                    assertEquals(
+                            places,
+                            cell.at().stream()
+                                    .map(placement -> placement.parts().keySet())
+                                    .collect(Collectors.toSet()));
+                }
+            }
+        }
+    }
+
+    @Test
+    void tells_of_every_set_that_it_is_done() {
+        Set<Integer> told = new ConcurrentSkipListSet<>();
+        COUNTER.cross(sets(), COUNTER.boxes().values(), false, told::add);
+        assertEquals(new TreeSet<>(Set.of(1, 2, 3, 4, 5)), told);
+    }
+
+    /** The pair, of another module, serves where two gears mesh with nothing else. */
+    @Test
+    void finds_what_comes_out_so() {
+        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), false, done -> {});
+        BuiltBox curlew = COUNTER.boxes().get("curlew");
+        assertEquals(
+                List.of("like", "pair"),
+                table.setsWith(FitVerdict.FITS, curlew).map(PartSet::number).toList());
+        assertEquals(
+                List.of("untold"),
+                table.setsWith(FitVerdict.CANNOT_BE_TOLD, curlew)
+                        .map(PartSet::number)
+                        .toList());
+    }
+}
