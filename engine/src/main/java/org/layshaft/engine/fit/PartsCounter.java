@@ -12,6 +12,7 @@ import java.util.function.IntConsumer;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.PartSet;
+import org.layshaft.kb.catalogue.SerialRange;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 
@@ -108,7 +109,12 @@ public final class PartsCounter {
 
     /** What is supplied today for a number, for boxes of this build. */
     public Supply supply(String number, BuiltBox box) {
-        return Supply.of(number, box.build().serials(), catalogue);
+        return supply(number, box.build().serials());
+    }
+
+    /** What is supplied today for a number, for all boxes of these serial numbers. */
+    public Supply supply(String number, SerialRange boxes) {
+        return Supply.of(number, boxes, catalogue);
     }
 
     /** Only how it comes out; needs no more than a few thousandths of a millisecond. */
