@@ -23,8 +23,8 @@ public enum ComponentKind {
     SHIM,
     DIFFERENTIAL(PartKind.DIFFERENTIAL),
     HALF_SHAFT(PartKind.HALF_SHAFT),
-    /** With the lines of the shafts and the seats of their bearings. */
-    CASE(PartKind.BOX_CASE),
+    /** With the lines of the shafts and the seats of their bearings; the clutch housing is one too. */
+    CASE(PartKind.BOX_CASE, PartKind.CLUTCH_HOUSING),
     /** A gear that the speed reading is driven by, at {@link Build#SPEED_DRIVING} or {@link Build#SPEED_DRIVEN}. */
     SPEED_GEAR;
 
@@ -34,8 +34,8 @@ public enum ComponentKind {
         this.standsAt = EnumSet.noneOf(PartKind.class);
     }
 
-    ComponentKind(PartKind standsAt) {
-        this.standsAt = EnumSet.of(standsAt);
+    ComponentKind(PartKind standsAt, PartKind... also) {
+        this.standsAt = EnumSet.of(standsAt, also);
     }
 
     /** Whether it can stand where a layout has such a part. */
