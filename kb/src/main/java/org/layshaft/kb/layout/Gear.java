@@ -30,6 +30,11 @@ public record Gear(
         return PartKind.GEAR;
     }
 
+    /** The same with another number of teeth. */
+    public Gear withTeeth(int other) {
+        return new Gear(named, carrier, seat, form, other, moduleMm, helixDeg, hand, pressureAngleDeg);
+    }
+
     public boolean isFree() {
         return seat == Seat.FREE;
     }
