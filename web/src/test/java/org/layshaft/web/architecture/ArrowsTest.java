@@ -26,6 +26,8 @@ class ArrowsTest {
                                     "org.layshaft.engine.road",
                                     "org.layshaft.engine.sound",
                                     "org.layshaft.engine.stated",
+                                    "org.layshaft.engine.swap",
+                                    "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.words")
                             .negate()
                             .as("reside in its inner packages")));
