@@ -12,7 +12,7 @@ import org.layshaft.kb.layout.Mesh;
 /** Whether a change suits a layout. */
 record ChangeCheck(Layout layout, Change change) {
     /** As few as the format of layouts allows. */
-    private static final int FEWEST_TEETH = 5;
+    static final int FEWEST_TEETH = 5;
 
     /** Throws {@link org.layshaft.engine.stated.ImpossibleFactsException} with everything that does not. */
     void check() {

@@ -38,8 +38,9 @@ public record GearFigures(
         return road.rpm().orElseGet(() -> Running.NOT_STATED.toldCruiseKmh());
     }
 
-    /** How often a second the teeth of this mesh meet at the cruising speed; throws where it does not carry the power. */
+    /** How often a second the teeth of this mesh meet at the cruising speed. */
     public Telling<Fraction> hzAtCruise(String mesh) {
-        return rpmAtCruise().map(meshes.get(mesh).over(SECONDS_A_MINUTE)::times);
+        return Telling.of(Optional.ofNullable(meshes.get(mesh)), "power through %s in this gear".formatted(mesh))
+                .with(rpmAtCruise(), (order, rpm) -> order.times(rpm).over(SECONDS_A_MINUTE));
     }
 }

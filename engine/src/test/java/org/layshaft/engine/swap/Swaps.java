@@ -32,17 +32,7 @@ final class Swaps {
 
     /** The gear of the layout with other teeth and nothing else changed. */
     static Gear teeth(Layout layout, String id, int teeth) {
-        Gear gear = layout.gear(id);
-        return new Gear(
-                gear.named(),
-                gear.carrier(),
-                gear.seat(),
-                gear.form(),
-                teeth,
-                gear.moduleMm(),
-                gear.helixDeg(),
-                gear.hand(),
-                gear.pressureAngleDeg());
+        return layout.gear(id).withTeeth(teeth);
     }
 
     static Gear hand(Gear gear, Hand hand) {

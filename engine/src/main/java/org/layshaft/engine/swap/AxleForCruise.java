@@ -1,0 +1,49 @@
+package org.layshaft.engine.swap;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Telling;
+
+/**
+ * The axle ratio that gives back the old engine speed on other tyres. Where two axles are driven, both must get it.
+ *
+ * @param axleRatio that there is
+ * @param rollsBeforeMm what a wheel rolled in one turn, in mm, or in any one unit with the other
+ * @param rollsAfterMm what it rolls now
+ */
+public record AxleForCruise(
+        Telling<Fraction> axleRatio, Telling<Fraction> rollsBeforeMm, Telling<Fraction> rollsAfterMm) {
+
+    /** The ratio that would do it exactly. */
+    public Telling<Fraction> exact() {
+        return axleRatio.with(rollsBeforeMm, Fraction::over).with(rollsAfterMm, Fraction::times);
+    }
+
+    /**
+     * Those that there are, the nearest first.
+     *
+     * @throws org.layshaft.engine.stated.ImpossibleFactsException for a ratio that is not more than 0
+     */
+    public Telling<List<Choice>> among(Collection<Fraction> ratios) {
+        Objections objections = new Objections();
+        ratios.forEach(ratio -> objections.unlessPositive(Optional.of(ratio), "an axle ratio to choose from"));
+        objections.refuse();
+        return exact().map(exact -> ratios.stream()
+                .distinct()
+                .map(ratio -> new Choice(ratio, ratio.over(exact)))
+                .sorted(Comparator.comparing(
+                        choice -> choice.rpmForOld().minus(Fraction.ONE).absolute()))
+                .toList());
+    }
+
+    /**
+     * An axle ratio that there is.
+     *
+     * @param rpmForOld engine speed for each that there was at the same road speed
+     */
+    public record Choice(Fraction ratio, Fraction rpmForOld) {}
+}

@@ -1,0 +1,76 @@
+package org.layshaft.engine.swap;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.api.Box;
+import org.layshaft.engine.api.Reasoner;
+import org.layshaft.engine.road.Vehicle;
+import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Telling;
+import org.layshaft.kb.json.Nearest;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Road;
+
+/**
+ * Looks for teeth that meet a wish, at the shafts that there are.
+ *
+ * @param reasoner tells the gears of the layout; it is asked about nothing else
+ */
+public record WishSolver(Layout layout, Reasoner reasoner) {
+    private static final Comparator<Proposal> BEST_FIRST = Comparator.comparing(Proposal::distance)
+            .thenComparing(Proposal::unlikeNow)
+            .thenComparing(proposal -> Math.abs(proposal.shiftSum()))
+            .thenComparing(Proposal::firstTeeth);
+
+    /**
+     * By the pair that only this gear has.
+     *
+     * @return the nearest to the wish first; of those equally near, first those with module and helix as they are now,
+     *     then those with the least profile shift. None where no teeth within the rules meet the wish
+     * @throws org.layshaft.engine.stated.ImpossibleFactsException where the box has no such gear, or a fact makes no sense
+     */
+    public Telling<List<Proposal>> solve(Wish wish, GearRules rules) {
+        Box box = reasoner.box(layout);
+        return solve(wish, rules, new PairPlaces(layout, box).ownOf(gear(box, wish)), box);
+    }
+
+    /** The same by another pair that the power goes through, though it may change other gears too. */
+    public Telling<List<Proposal>> solve(Wish wish, Mesh mesh, GearRules rules) {
+        Box box = reasoner.box(layout);
+        return solve(wish, rules, new PairPlaces(layout, box).of(gear(box, wish), mesh), box);
+    }
+
+    private Telling<List<Proposal>> solve(Wish wish, GearRules rules, Telling<PairPlace> place, Box box) {
+        Vehicle vehicle = Vehicle.of(box, layout.road().orElse(Road.NOTHING));
+        return place.then(pair -> centreMm(pair, rules)
+                .with(
+                        wish.target(vehicle),
+                        (centre, target) -> new PairSearch(pair, rules, centre, target)
+                                .all()
+                                .sorted(BEST_FIRST)
+                                .toList()));
+    }
+
+    private static Telling<Double> centreMm(PairPlace pair, GearRules rules) {
+        return Telling.of(
+                rules.centreMm().isPresent() ? Optional.of(rules.centreMm().getAsDouble()) : Optional.empty(),
+                "the centre distance of %s and %s"
+                        .formatted(pair.first().name(), pair.second().name()));
+    }
+
+    private static Box.DerivedGear gear(Box box, Wish wish) {
+        List<String> names = box.gears().stream().map(Box.DerivedGear::name).toList();
+        Objections objections = new Objections();
+        wish.gears()
+                .forEach(gear -> objections.unless(
+                        names.contains(gear),
+                        "%s has no gear '%s'. %s",
+                        box.layout().name(),
+                        gear,
+                        Nearest.advice(gear, names)));
+        objections.refuse();
+        return box.gears().get(names.indexOf(wish.gear()));
+    }
+}
