@@ -28,6 +28,8 @@ import org.layshaft.kb.layout.Sleeve;
 
 /** Finds where in a layout a set can stand, going by what its parts are and how they belong together. */
 final class Placements {
+    private static final String ANY_SHAFT = "shaft";
+
     private final Layout layout;
     private final List<Mesh> meshes;
     private final Map<SetShape, List<Map<String, String>>> spots = new LinkedHashMap<>();
@@ -158,14 +160,21 @@ final class Placements {
         return spots;
     }
 
-    /** The other parts of a shaft's set name the places that they are made for. */
+    /**
+     * The other parts of a shaft's set name the places that they are made for; where the shaft is named by its own place
+     * too, or there is none, nothing is left open.
+     */
     private List<Placement> onShafts(PartSet set, Map<String, CataloguePart> byRole) {
+        Map<String, String> named = new LinkedHashMap<>();
+        byRole.keySet().forEach(role -> named.put(role, role));
+        if (!byRole.containsKey(ANY_SHAFT)) {
+            return placed(set, byRole, named).stream().toList();
+        }
         return layout.all(Shaft.class)
                 .filter(shaft -> byRole.keySet().stream().allMatch(role -> isOn(shaft, role)))
                 .map(shaft -> {
-                    Map<String, String> spot = new LinkedHashMap<>();
-                    byRole.keySet().forEach(role -> spot.put(role, role));
-                    spot.put("shaft", shaft.id());
+                    Map<String, String> spot = new LinkedHashMap<>(named);
+                    spot.put(ANY_SHAFT, shaft.id());
                     return spot;
                 })
                 .flatMap(spot -> placed(set, byRole, spot).stream())

@@ -33,6 +33,7 @@ class PlacementsTest {
             .set("train", SetShape.TRAIN, false, "driving", "G1", "idler", "G2", "driven", "G3")
             .set("synchroniser", SetShape.SYNCHRONISER, false, "sleeve", "SL", "hub", "HU", "rear-ring", "RI")
             .set("shaft", SetShape.SHAFT, false, "shaft", "SH", "first", "G1")
+            .set("by-place", SetShape.SHAFT, false, "countershaft", "SH", "first", "G1")
             .set("wrong-role", SetShape.PAIR, false, "gear", "G1", "mate", "SL");
     private static final PartsCounter COUNTER = STOCK.counter(new NormalModule());
     private static final BuiltBox BOX = COUNTER.boxes().get("curlew");
@@ -96,6 +97,12 @@ class PlacementsTest {
         assertEquals(false, places("NE").contains("output-bearing"));
         assertEquals(false, places("BE").contains("third-needles"));
         assertEquals(true, places("BE").contains("output-bearing"));
+    }
+
+    @Test
+    void a_set_that_names_every_place_stands_there_and_once() {
+        assertEquals(1, placements("by-place").size());
+        assertEquals(Set.of("countershaft", "first"), places("by-place"));
     }
 
     @Test
