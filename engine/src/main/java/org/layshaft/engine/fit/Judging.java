@@ -74,6 +74,25 @@ public final class Judging {
                 () -> brief ? "" : "the seat of the %s on %s".formatted(now.nameOf(feature), named(place, part)));
     }
 
+    /** The part that stood at a place, or the feature of its carrier that the place was. */
+    public Held was(String place) {
+        CataloguePart part = before.partAt(place);
+        return new Held(this, part, before.at(place), () -> brief ? "" : named(place, part) + " that was there");
+    }
+
+    /** The spot where something sat on the part that stood at a place. */
+    public Held wasOn(String place, String feature) {
+        CataloguePart part = before.ownPartAt(place);
+        return new Held(
+                this,
+                part,
+                before.on(place, feature),
+                () -> brief
+                        ? ""
+                        : "the seat of the %s on %s that was there"
+                                .formatted(before.nameOf(feature), named(place, part)));
+    }
+
     /** The two lines of shafts in the case. */
     public Held centre(String shaft, String otherShaft) {
         CataloguePart part = now.ownPartAt(Fitted.CASE);
