@@ -1,5 +1,6 @@
 package org.layshaft.engine.swap;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -62,15 +63,21 @@ public record WishSolver(Layout layout, Reasoner reasoner) {
 
     private static Box.DerivedGear gear(Box box, Wish wish) {
         List<String> names = box.gears().stream().map(Box.DerivedGear::name).toList();
+        known(wish, names, box.layout());
+        return box.gears().get(names.indexOf(wish.gear()));
+    }
+
+    /** The wish, where the layout has every gear that it speaks of. */
+    static Wish known(Wish wish, Collection<String> names, Layout layout) {
         Objections objections = new Objections();
         wish.gears()
                 .forEach(gear -> objections.unless(
                         names.contains(gear),
                         "%s has no gear '%s'. %s",
-                        box.layout().name(),
+                        layout.name(),
                         gear,
                         Nearest.advice(gear, names)));
         objections.refuse();
-        return box.gears().get(names.indexOf(wish.gear()));
+        return wish;
     }
 }
