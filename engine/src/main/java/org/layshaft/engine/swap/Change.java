@@ -64,6 +64,20 @@ public record Change(
         return new Change(gears, crowns, tyre, axleRatio, Optional.of(drive));
     }
 
+    /** Both together; where both are about one thing, the other goes before. */
+    public Change and(Change other) {
+        Map<String, Gear> allGears = new LinkedHashMap<>(gears);
+        allGears.putAll(other.gears);
+        Set<String> allCrowns = new TreeSet<>(crowns);
+        allCrowns.addAll(other.crowns);
+        return new Change(
+                allGears,
+                allCrowns,
+                other.tyre.or(() -> tyre),
+                other.axleRatio.or(() -> axleRatio),
+                other.speedDrive.or(() -> speedDrive));
+    }
+
     /**
      * The layout after the change. Printed ratios are those of the gears that were in it: where any gets other teeth,
      * none of them is kept.

@@ -8,6 +8,7 @@ import org.layshaft.kb.json.Nearest;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Mesh;
+import org.layshaft.kb.layout.Road;
 
 /** Whether a change suits a layout. */
 record ChangeCheck(Layout layout, Change change) {
@@ -20,8 +21,17 @@ record ChangeCheck(Layout layout, Change change) {
         change.gears().forEach((id, gear) -> gear(id, gear, objections));
         change.crowns().forEach(id -> crown(id, objections));
         objections
+                .unless(
+                        change.axleRatio().isEmpty() || hasAxleBehind(),
+                        "%s reaches the wheels by its own final drive, so that there is no axle behind it to change. Change the teeth of its ring gear or of the pinion.",
+                        layout.name())
                 .unlessPositive(change.axleRatio().map(Fraction::of), "the axle ratio")
                 .refuse();
+    }
+
+    private boolean hasAxleBehind() {
+        return layout.finalDrives().isEmpty()
+                || layout.road().flatMap(Road::axleRatio).isPresent();
     }
 
     private void gear(String id, Gear gear, Objections objections) {

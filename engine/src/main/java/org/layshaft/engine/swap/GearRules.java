@@ -9,7 +9,7 @@ import org.layshaft.engine.stated.Objections;
  *
  * @param centreMm working distance of the two shafts; empty where it is not stated
  * @param modulesMm normal modules that there are tools for; that of the gears that are there is always tried too
- * @param helixLeastDeg smallest helix angle
+ * @param helixLeastDeg smallest helix angle; that of the gears that are there is always tried too
  * @param helixMostDeg largest helix angle
  * @param shiftLeast smallest sum of the two profile shift coefficients; for an internal pair, ring less pinion
  * @param shiftMost largest sum of them
@@ -53,10 +53,6 @@ public record GearRules(
         modulesMm.forEach(
                 module -> objections.unless(module > 0, "A module is %s mm. It must be more than 0.", module));
         objections.refuse();
-    }
-
-    boolean allowsHelix(double helixDeg) {
-        return helixDeg >= helixLeastDeg && helixDeg <= helixMostDeg;
     }
 
     boolean allowsShift(double sum) {

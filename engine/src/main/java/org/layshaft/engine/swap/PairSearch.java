@@ -69,11 +69,7 @@ record PairSearch(PairPlace place, GearRules rules, double centreMm, Target targ
 
     /** The present one where the shifts allow it; else the one with the least shift. */
     private OptionalDouble helix(Teeth teeth) {
-        double now = place.helixDeg();
-        List<Double> tried = new ArrayList<>();
-        if (rules.allowsHelix(now)) {
-            tried.add(now);
-        }
+        List<Double> tried = new ArrayList<>(List.of(place.helixDeg()));
         if (!place.isBound()) {
             tried.add(helixOfLeastShift(teeth));
         }

@@ -12,6 +12,11 @@ public sealed interface Wish {
     /** The gear that is to change, by its derived name. */
     String gear();
 
+    /** Every gear that it speaks of. */
+    default List<String> gears() {
+        return List.of(gear());
+    }
+
     /** What ratio that comes to in a vehicle. */
     Telling<Target> target(Vehicle vehicle);
 
@@ -35,6 +40,11 @@ public sealed interface Wish {
      */
     record StepTo(String gear, String other, Fraction step, Fraction within) implements Wish {
         @Override
+        public List<String> gears() {
+            return List.of(gear, other);
+        }
+
+        @Override
         public Telling<Target> target(Vehicle vehicle) {
             Fraction now = ratio(vehicle, gear);
             Fraction stays = ratio(vehicle, other);
@@ -45,6 +55,11 @@ public sealed interface Wish {
 
     /** Nearer another gear that stays, by however little; what moves it least is the best. */
     record Nearer(String gear, String other) implements Wish {
+        @Override
+        public List<String> gears() {
+            return List.of(gear, other);
+        }
+
         @Override
         public Telling<Target> target(Vehicle vehicle) {
             return Telling.told(Target.between(ratio(vehicle, gear), ratio(vehicle, other)));
@@ -85,13 +100,5 @@ public sealed interface Wish {
 
     private static Fraction ratio(Vehicle vehicle, String gear) {
         return vehicle.gearing().ratios().get(gear).absolute();
-    }
-
-    /** Every gear that it speaks of. */
-    default List<String> gears() {
-        if (this instanceof StepTo step) {
-            return List.of(step.gear(), step.other());
-        }
-        return this instanceof Nearer nearer ? List.of(nearer.gear(), nearer.other()) : List.of(gear());
     }
 }

@@ -123,6 +123,29 @@ class ChangeTest {
     }
 
     @Test
+    void twoChangesTogether() {
+        Change third = Swaps.change(CURLEW, Map.of("third", 35)).with(new OtherTyre.Rolling(2000));
+        Change both = third.and(
+                Swaps.change(CURLEW, Map.of("third", 33, "second", 44)).withAxleRatio(BigDecimal.TEN));
+        assertEquals(
+                Swaps.change(CURLEW, Map.of("third", 33, "second", 44))
+                        .with(new OtherTyre.Rolling(2000))
+                        .withAxleRatio(BigDecimal.TEN),
+                both);
+    }
+
+    /** Its own final drive and another behind it would count twice. */
+    @Test
+    void aTransaxleHasNoAxleBehindIt() {
+        Change axle = Change.NONE.withAxleRatio(BigDecimal.valueOf(4));
+        assertEquals(
+                List.of(
+                        "Plover reaches the wheels by its own final drive, so that there is no axle behind it to change. Change the teeth of its ring gear or of the pinion."),
+                assertThrows(ImpossibleFactsException.class, () -> axle.applyTo(Boxes.the("plover")))
+                        .problems());
+    }
+
+    @Test
     void everythingThatDoesNotSuitIsToldAtOnce() {
         Gear third = CURLEW.gear("third");
         Gear elsewhere = new Gear(

@@ -103,7 +103,7 @@ class ComparisonTest {
                 other.pairs().stream().map(pair -> pair.mesh().id()).toList());
         assertEquals(
                 Optional.of(
-                        "cannot be told, the tip diameters and the centre distance of third gear and cluster third gear is missing"),
+                        "cannot be told, the tip diameters of third gear and cluster third gear are missing, their centre distance is missing"),
                 other.pairs().get(0).contactAfter().whyNot());
         assertEquals(List.of(), other.pairs().get(0).unlike());
     }

@@ -25,8 +25,12 @@ import org.layshaft.engine.road.SpeedometerChange;
 import org.layshaft.engine.road.TyreSize;
 import org.layshaft.engine.stated.Telling;
 import org.layshaft.engine.swap.DrivePath.Stage;
+import org.layshaft.engine.teeth.InputTorque;
+import org.layshaft.engine.teeth.Thrust;
+import org.layshaft.engine.teeth.Turn;
 import org.layshaft.engine.train.Boxes;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Side;
 
 /** Exchanges that people have asked about and been answered, row by row. */
 class PublishedSwapsTest {
@@ -69,6 +73,16 @@ class PublishedSwapsTest {
         assertEquals(
                 Telling.told(number("3.73").over(number("3.08")).times(Fraction.of(before, after))),
                 changed.speedometer().then(SpeedometerChange::readForTrue));
+    }
+
+    /** Both axles of a 4x4 must get the same ratio. */
+    @Test
+    void s001_bothAxles() {
+        Comparison rear = Swaps.compare("ibis", Map.of("rear-axle-ring-gear", 41));
+        assertFalse(rear.gateHolds());
+        assertTrue(rear.axlesAfter().stream().noneMatch(TiedAxles::match));
+        assertTrue(Swaps.compare("ibis", Map.of("rear-axle-ring-gear", 41, "front-axle-ring-gear", 41))
+                .gateHolds());
     }
 
     /** Driven teeth = 8 × 661 × 3.00 / 1000 = 15.9, so 16. */
@@ -173,6 +187,31 @@ class PublishedSwapsTest {
                 turned.stream().filter(body -> !body.equals("road")).toList());
         turned.forEach(body -> assertEquals(
                 was.speedOf(body).orElseThrow().negated(), is.speedOf(body).orElseThrow()));
+    }
+
+    /** Turning the whole box backwards instead is doubted: the thrusts reverse. */
+    @Test
+    void s034_theWholeBoxBackwards() {
+        Running backwards = new Running(
+                Optional.empty(), Optional.empty(), Optional.of(new InputTorque(Fraction.of(100), Turn.ANTICLOCKWISE)));
+        Layout sandpiper = Boxes.the("sandpiper");
+        GearComparison asMeant = Comparison.of(sandpiper, Change.NONE, Swaps.HUNDRED_NM, Swaps.REASONER)
+                .gear("2");
+        GearComparison turned =
+                Comparison.of(sandpiper, Change.NONE, backwards, Swaps.REASONER).gear("2");
+        Thrust was = input(asMeant);
+        Thrust is = input(turned);
+        assertEquals(was.newtons(), is.newtons(), 1e-9);
+        assertEquals(was.toward().map(Side::opposite), is.toward());
+        assertTrue(was.newtons() > 0);
+    }
+
+    private static Thrust input(GearComparison gear) {
+        return gear.thrusts().stream()
+                .filter(thrust -> thrust.shaft().equals("input"))
+                .findFirst()
+                .flatMap(thrust -> thrust.after().value())
+                .orElseThrow();
     }
 
     private static Motion motion(Installed installed) {
