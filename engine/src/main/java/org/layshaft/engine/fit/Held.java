@@ -55,6 +55,11 @@ public final class Held {
         return told;
     }
 
+    /** Notes a fact as missing, since what is told of it cannot be read. */
+    public void unread(FactName fact) {
+        judging.missing(this, fact);
+    }
+
     /** The number where it is told; otherwise this one. Nothing is noted. */
     public double numberOr(FactName fact, double otherwise) {
         Fact told = facts.get(fact);
