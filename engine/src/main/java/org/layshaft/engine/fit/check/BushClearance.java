@@ -1,0 +1,31 @@
+package org.layshaft.engine.fit.check;
+
+import java.util.Optional;
+import org.layshaft.engine.fit.Held;
+import org.layshaft.engine.fit.Judgement;
+import org.layshaft.engine.fit.Judging;
+import org.layshaft.engine.fit.MeetingKind;
+import org.layshaft.kb.catalogue.FactName;
+
+/** A gear on a bush, or straight on its shaft, has room for oil, and no more than worn parts are let have. */
+public final class BushClearance extends HeldWay {
+    /** ISO 286, H7/f7 over 30 up to 50 mm. */
+    private static final double LEAST_MM = 0.025;
+
+    /** 0.010 inches. */
+    private static final double MOST_MM = 0.254;
+
+    public BushClearance() {
+        super("bush-clearance", "Clearance of the bush", MeetingKind.SEAT, Seats.BUSH);
+    }
+
+    @Override
+    Optional<Judgement> judge(Judging judging, Held gear, Held seat) {
+        return new Play(gear, FactName.SEAT_MM, seat, FactName.SEAT_MM)
+                .within(
+                        judging,
+                        LEAST_MM,
+                        MOST_MM,
+                        "least: ISO 286 H7/f7, at 30 to 50 mm; most: wear limit of a gear on its journal, TM 9-2520-246-34-1, table 2-9");
+    }
+}
