@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             AskCommand.class,
             FaultsCommand.class,
             SuspectsCommand.class,
+            FitCommand.class,
             RoadCommand.class,
             SoundCommand.class,
             WordsCommand.class

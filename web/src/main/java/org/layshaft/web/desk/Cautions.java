@@ -13,7 +13,16 @@ public final class Cautions {
                     + " spin while the other stands.",
             "Do not drive on with broken teeth, or with a box that can lock.");
 
+    private static final List<String> OF_PARTS = List.of(
+            "The catalogue is no better than what was stated or measured. Before anything is ordered, hold it against the"
+                    + " maker's data, and measure what is only stated.");
+
     private Cautions() {}
+
+    /** Those of anybody who orders parts and fits them. */
+    public static List<String> ofParts() {
+        return Stream.concat(OF_PARTS.stream(), USUAL.stream()).toList();
+    }
 
     /** Those of the failures supposed, and then the usual ones; none where nothing is supposed to be wrong. */
     public static List<String> of(Answer answer) {

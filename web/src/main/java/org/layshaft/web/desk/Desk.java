@@ -41,12 +41,14 @@ public final class Desk {
     private final Reasoner reasoner;
     private final Diagnostician diagnostician;
     private final Asking asking;
+    private final PartsDesk parts;
 
     private Desk(KnowledgeBase knowledge, Reasoner reasoner) {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
         this.diagnostician = Reasoners.diagnostician(knowledge, reasoner);
         this.asking = new Asking(knowledge, reasoner, diagnostician);
+        this.parts = new PartsDesk(knowledge);
     }
 
     /** A desk with all that is known; slow, because it makes the reasoner ready. */
@@ -119,6 +121,11 @@ public final class Desk {
     /** Where one goes back from what is noticed to what may be wrong. */
     public DiagnosisDesk diagnosis() {
         return new DiagnosisDesk(diagnostician, asking);
+    }
+
+    /** Where parts are asked about. */
+    public PartsDesk parts() {
+        return parts;
     }
 
     /** Which gears still work with these faults. */

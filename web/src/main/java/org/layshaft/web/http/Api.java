@@ -23,7 +23,6 @@ import org.layshaft.web.json.WordsJson;
 
 /** The answers in JSON, the same as on the command line. */
 final class Api {
-    private static final String SCHEMA = "application/schema+json";
 
     private final Desk desk;
 
@@ -61,7 +60,7 @@ final class Api {
     }
 
     Reply faultsSchema(Call call) {
-        return Reply.of(200, SCHEMA, FaultsJson.schema());
+        return Reply.of(200, Reply.SCHEMA, FaultsJson.schema());
     }
 
     Reply suspects(Call call) {
@@ -72,7 +71,7 @@ final class Api {
     }
 
     Reply suspectsSchema(Call call) {
-        return Reply.of(200, SCHEMA, SuspectsJson.schema());
+        return Reply.of(200, Reply.SCHEMA, SuspectsJson.schema());
     }
 
     /** The diagnosis as a file, to be put away and taken up again. */
@@ -94,11 +93,11 @@ final class Api {
     }
 
     Reply soundSchema(Call call) {
-        return Reply.of(200, SCHEMA, SoundJson.schema());
+        return Reply.of(200, Reply.SCHEMA, SoundJson.schema());
     }
 
     Reply answerSchema(Call call) {
-        return Reply.of(200, SCHEMA, AnswerJson.schema());
+        return Reply.of(200, Reply.SCHEMA, AnswerJson.schema());
     }
 
     private AnswerJson answer(Asked asked) {

@@ -18,6 +18,7 @@ final class Assets {
     private static final Map<String, String> TYPES = Map.of(
             "layshaft.css", "text/css;charset=utf-8",
             "drawing.css", "text/css;charset=utf-8",
+            "fit.css", "text/css;charset=utf-8",
             "sound.css", "text/css;charset=utf-8",
             "layshaft.js", "text/javascript;charset=utf-8",
             "marks.svg", Reply.SVG,

@@ -12,6 +12,7 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
     static final String HTML = "text/html;charset=utf-8";
     static final String SVG = "image/svg+xml;charset=utf-8";
     static final String JSON = "application/json";
+    static final String SCHEMA = "application/schema+json";
     static final String PROBLEM = "application/problem+json";
 
     static Reply of(int status, String contentType, String text) {

@@ -12,6 +12,7 @@ final class Routes {
         Api api = new Api(desk);
         Assets assets = Assets.load();
         PageEndpoints page = new PageEndpoints(pages);
+        PartsEndpoints parts = new PartsEndpoints(desk, pages);
         return List.of(
                 new Route("/", page::page),
                 new Route("/drawing/*.svg", page::drawing),
@@ -30,6 +31,12 @@ final class Routes {
                 new Route("/api/words", api::words),
                 new Route("/api/sound", api::sound),
                 new Route("/api/sound.schema.json", api::soundSchema),
+                new Route("/fit", parts::page),
+                new Route("/fit/check/*", parts::check),
+                new Route("/api/fit", parts::fit),
+                new Route("/api/fit.schema.json", parts::fitSchema),
+                new Route("/api/parts", parts::parts),
+                new Route("/api/parts.schema.json", parts::partsSchema),
                 new Route("/api/answer.schema.json", api::answerSchema));
     }
 }

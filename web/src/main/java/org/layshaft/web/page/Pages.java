@@ -12,12 +12,16 @@ public final class Pages {
     private final PageViews views;
     private final SoundPage sounds;
     private final SuspectsPage suspects;
+    private final FitPage fit;
+    private final CheckPages checks;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
         this.views = new PageViews(desk);
         this.sounds = new SoundPage(desk);
         this.suspects = new SuspectsPage(desk, templates);
+        this.fit = new FitPage(desk, templates);
+        this.checks = new CheckPages(desk.parts(), templates);
     }
 
     /**
@@ -36,6 +40,16 @@ public final class Pages {
     /** The page for diagnoses. */
     public SuspectsPage suspects() {
         return suspects;
+    }
+
+    /** The page of the parts counter. */
+    public FitPage fit() {
+        return fit;
+    }
+
+    /** The pages that explain fit checks. */
+    public CheckPages checks() {
+        return checks;
     }
 
     /** The drawing by itself, as SVG. */

@@ -27,7 +27,7 @@ final class Templates {
     }
 
     /** As text or as the value of an attribute in quotation marks. */
-    private static String escaped(String value) {
+    static String escaped(String value) {
         return value.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

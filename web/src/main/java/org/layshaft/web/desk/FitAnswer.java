@@ -1,0 +1,49 @@
+package org.layshaft.web.desk;
+
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.fit.BuiltBox;
+import org.layshaft.engine.fit.Serving;
+import org.layshaft.engine.fit.Supply;
+import org.layshaft.kb.catalogue.PartSet;
+
+/**
+ * What the parts counter says.
+ *
+ * @param set what was asked about; empty where every set was
+ * @param boxes the boxes asked about
+ * @param everyBox whether no box was named
+ * @param place id of the place asked about
+ * @param servings everywhere that it could stand, best first
+ * @param supplies what is supplied today: of the set first, then of what else has something to be said
+ */
+public record FitAnswer(
+        Optional<PartSet> set,
+        List<BuiltBox> boxes,
+        boolean everyBox,
+        Optional<Integer> serial,
+        Optional<String> place,
+        List<Serving> servings,
+        List<Supplied> supplies) {
+    public FitAnswer {
+        boxes = List.copyOf(boxes);
+        servings = List.copyOf(servings);
+        supplies = List.copyOf(supplies);
+    }
+
+    /**
+     * What is supplied for a number.
+     *
+     * @param box for boxes of this build; empty for all boxes
+     */
+    public record Supplied(Optional<BuiltBox> box, Supply supply) {}
+
+    FitAnswer with(List<Supplied> all) {
+        return new FitAnswer(set, boxes, everyBox, serial, place, servings, all);
+    }
+
+    /** Whether one set in chosen boxes was asked about, so that everything is to be shown. */
+    public boolean isWhole() {
+        return set.isPresent() && !everyBox;
+    }
+}

@@ -1,0 +1,75 @@
+package org.layshaft.web.desk;
+
+import static org.layshaft.web.desk.BadInputException.Kind.MISSING;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.fit.BuiltBox;
+import org.layshaft.engine.fit.Judgement;
+import org.layshaft.engine.fit.PartsCounter;
+import org.layshaft.engine.fit.Placement;
+import org.layshaft.engine.fit.Serving;
+import org.layshaft.kb.catalogue.PartSet;
+
+/** Says where what is asked for serves. Thread-safe. */
+public final class FitDesk {
+    private static final Comparator<Serving> BEST_FIRST = Comparator.comparing(Serving::verdict)
+            .thenComparing(serving -> serving.failing().count())
+            .thenComparing(serving ->
+                    serving.judgements().stream().filter(Judgement::isUntold).count());
+
+    private final PartsDesk parts;
+
+    public FitDesk(PartsDesk parts) {
+        this.parts = parts;
+    }
+
+    /** Throws {@link BadInputException} with everything that cannot be used. */
+    public FitAnswer fit(FitRequest request) {
+        WrittenNumbers written = new WrittenNumbers();
+        if (request.set().isEmpty() && request.box().isEmpty()) {
+            written.add(new BadInputException(
+                    MISSING, "Neither a set nor a box is given. Give the number of a set, the id of a box, or both."));
+        }
+        Optional<PartSet> set = request.set().flatMap(number -> written.unlessRefused(() -> parts.set(number)));
+        Optional<Integer> serial = written.whole("serial number", request.serial(), "1250");
+        if (serial.isPresent() && request.box().isEmpty()) {
+            written.add(
+                    new BadInputException(MISSING, "A serial number says nothing without its box. Give the box too."));
+        }
+        Optional<List<BuiltBox>> boxes = written.unlessRefused(() -> boxes(request, serial));
+        Optional<String> place = boxes.flatMap(in ->
+                request.place().flatMap(name -> written.unlessRefused(() -> BuiltBoxes.place(name, in))));
+        written.refuse();
+        return answer(set, boxes.orElseThrow(), request.box().isEmpty(), serial, place);
+    }
+
+    private List<BuiltBox> boxes(FitRequest request, Optional<Integer> serial) {
+        BuiltBoxes known = parts.boxes();
+        return request.box().map(name -> known.called(name, serial)).orElseGet(known::all);
+    }
+
+    private FitAnswer answer(
+            Optional<PartSet> set,
+            List<BuiltBox> boxes,
+            boolean everyBox,
+            Optional<Integer> serial,
+            Optional<String> place) {
+        PartsCounter counter = parts.counter();
+        List<PartSet> sets = set.map(List::of).orElseGet(() -> parts.orderable(place.isPresent()));
+        List<Serving> servings = boxes.stream()
+                .flatMap(box -> sets.stream()
+                        .flatMap(each -> counter.placements(each, box).stream())
+                        .filter(placement -> isAt(placement, place))
+                        .map(placement -> counter.serve(placement, box)))
+                .sorted(BEST_FIRST)
+                .toList();
+        FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, List.of());
+        return answer.with(new Supplying(counter).of(answer));
+    }
+
+    private static boolean isAt(Placement placement, Optional<String> place) {
+        return place.isEmpty() || placement.parts().containsKey(place.get());
+    }
+}

@@ -1,0 +1,79 @@
+package org.layshaft.web.desk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.layshaft.engine.fit.BuiltBox;
+import org.layshaft.engine.fit.FitVerdict;
+import org.layshaft.engine.fit.Serving;
+
+/** What the parts counter says first. */
+public final class FitSaid {
+    private FitSaid() {}
+
+    /** What was asked: {@code SM-4103, third pair, in early Curlew, serial numbers up to 1249}. */
+    public static String asked(FitAnswer answer) {
+        String what = answer.set().map(FitWording::of).orElse("What fits");
+        String where = answer.everyBox() ? "in all boxes" : "in " + boxes(answer);
+        String at = answer.place()
+                .map(place -> " at the " + answer.boxes().get(0).fitted().nameOf(place))
+                .orElse("");
+        return "%s %s%s".formatted(what, where, at);
+    }
+
+    private static String boxes(FitAnswer answer) {
+        List<BuiltBox> boxes = answer.boxes();
+        return boxes.size() == 1
+                ? FitWording.of(boxes.get(0))
+                : "%s, %d builds".formatted(boxes.get(0).layout().name(), boxes.size());
+    }
+
+    /** The answer in a sentence or two. */
+    public static String lead(FitAnswer answer) {
+        Optional<Serving> best = answer.servings().stream().findFirst();
+        if (best.isEmpty()) {
+            return nowhere(answer);
+        }
+        return answer.isWhole() && answer.servings().size() == 1
+                ? FitWording.verdict(best.get())
+                : answer.set().isPresent() && answer.isWhole() ? bestOf(answer, best.get()) : counted(answer);
+    }
+
+    private static String nowhere(FitAnswer answer) {
+        if (answer.boxes().isEmpty()) {
+            return "It does not fit: the catalogue tells of no box at all.";
+        }
+        String at = answer.place().isPresent() ? "at this place" : "in it";
+        return answer.set().isPresent()
+                ? "It does not fit: there is nowhere %s that it could stand.".formatted(at)
+                : "Nothing of the catalogue could stand %s.".formatted(at);
+    }
+
+    private static String bestOf(FitAnswer answer, Serving best) {
+        String where = "%s, %s"
+                .formatted(
+                        best.box().build().name(),
+                        FitWording.places(best.placement(), best.box().fitted()));
+        return "Best of %d places: %s. %s".formatted(answer.servings().size(), where, FitWording.verdict(best));
+    }
+
+    /** {@code 12 ways to stand: fits as it is at 2, does not fit at 10.} */
+    private static String counted(FitAnswer answer) {
+        String counts = List.of(FitVerdict.values()).stream()
+                .map(verdict -> counted(verdict, answer))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+        return "%s %s: %s."
+                .formatted(
+                        answer.servings().size(),
+                        answer.servings().size() == 1 ? "way to stand" : "ways to stand",
+                        counts);
+    }
+
+    private static Optional<String> counted(FitVerdict verdict, FitAnswer answer) {
+        long count = answer.servings().stream()
+                .filter(serving -> serving.verdict() == verdict)
+                .count();
+        return count == 0 ? Optional.empty() : Optional.of("%s at %d".formatted(verdict.spoken(), count));
+    }
+}

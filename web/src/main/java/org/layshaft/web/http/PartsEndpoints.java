@@ -1,0 +1,64 @@
+package org.layshaft.web.http;
+
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.FitDesk;
+import org.layshaft.web.desk.FitRequest;
+import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.json.FitJson;
+import org.layshaft.web.json.Json;
+import org.layshaft.web.json.PartsJson;
+import org.layshaft.web.json.Problems;
+import org.layshaft.web.page.Answered;
+import org.layshaft.web.page.Pages;
+
+/** The parts counter: its page, and the same in JSON. */
+final class PartsEndpoints {
+    private final PartsDesk parts;
+    private final FitDesk desk;
+    private final Pages pages;
+
+    PartsEndpoints(Desk desk, Pages pages) {
+        this.parts = desk.parts();
+        this.desk = new FitDesk(desk.parts());
+        this.pages = pages;
+    }
+
+    Reply page(Call call) {
+        return reply(pages.fit().answer(request(call)));
+    }
+
+    Reply check(Call call) {
+        return Reply.of(200, Reply.HTML, pages.checks().page(call.rest()));
+    }
+
+    Reply fit(Call call) {
+        return Reply.of(200, Reply.JSON, Json.write(FitJson.of(desk.fit(request(call)), parts.catalogue())));
+    }
+
+    Reply fitSchema(Call call) {
+        return Reply.of(200, Reply.SCHEMA, FitJson.schema());
+    }
+
+    Reply parts(Call call) {
+        return Reply.of(
+                200,
+                Reply.JSON,
+                Json.write(PartsJson.of(parts, call.first("find").orElse(""))));
+    }
+
+    Reply partsSchema(Call call) {
+        return Reply.of(200, Reply.SCHEMA, PartsJson.schema());
+    }
+
+    private static Reply reply(Answered answered) {
+        int status = answered.problem()
+                .map(Problems::of)
+                .map(problem -> problem.status())
+                .orElse(200);
+        return Reply.of(status, Reply.HTML, answered.html());
+    }
+
+    private static FitRequest request(Call call) {
+        return new FitRequest(call.first("set"), call.first("box"), call.first("serial"), call.first("place"));
+    }
+}
