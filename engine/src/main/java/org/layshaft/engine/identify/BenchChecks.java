@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 import org.layshaft.kb.layout.GearForm;
 
 /** What measurements of one gear cannot be beside each other. */
@@ -18,8 +19,8 @@ final class BenchChecks {
             objections.unless(
                     internal ? tip.getAsDouble() < root.getAsDouble() : tip.getAsDouble() > root.getAsDouble(),
                     "The tip diameter is %s mm and the root diameter %s mm. Of %s teeth the tip diameter is the %s: check which is which.",
-                    Shown.number(tip.getAsDouble()),
-                    Shown.number(root.getAsDouble()),
+                    Shown.decimal(tip.getAsDouble()),
+                    Shown.decimal(root.getAsDouble()),
                     form.word(),
                     internal ? "smaller" : "larger");
         }
@@ -30,7 +31,9 @@ final class BenchChecks {
                 centre(form, teeth.getAsInt(), centre, objections);
             } else if (measurement instanceof PinMeasure pins) {
                 objections.unless(
-                        pins.pinMm() > 0, "The pins are %s mm thick. It must be more than 0.", Shown.number(pins.pinMm()));
+                        pins.pinMm() > 0,
+                        "The pins are %s mm thick. It must be more than 0.",
+                        Shown.decimal(pins.pinMm()));
             }
         }
     }
@@ -42,8 +45,8 @@ final class BenchChecks {
             OptionalDouble tip,
             List<Measurement> measurements,
             Objections objections) {
-        boolean helical = measurements.stream()
-                .anyMatch(other -> other instanceof RolledHelix rolled && !rolled.isStraight());
+        boolean helical =
+                measurements.stream().anyMatch(other -> other instanceof RolledHelix rolled && !rolled.isStraight());
         objections
                 .unless(
                         span.acrossTeeth() >= 1 && span.acrossTeeth() <= teeth.orElse(Integer.MAX_VALUE) / 2,
@@ -54,8 +57,8 @@ final class BenchChecks {
                         form == GearForm.INTERNAL || span.measured() < tip.orElse(Double.POSITIVE_INFINITY),
                         "The span over %s teeth is %s mm, the tip diameter %s mm. No span is longer than that: check both.",
                         span.acrossTeeth(),
-                        Shown.number(span.measured()),
-                        Shown.number(tip.orElse(0)))
+                        Shown.decimal(span.measured()),
+                        Shown.decimal(tip.orElse(0)))
                 .unless(
                         form == GearForm.EXTERNAL || !helical,
                         "A span over %s teeth is stated for helical internal teeth. There it cannot be measured: measure between balls.",

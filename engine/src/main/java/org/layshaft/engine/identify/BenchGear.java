@@ -24,8 +24,8 @@ public record BenchGear(GearForm form, OptionalInt teeth, List<Measurement> meas
                         form == GearForm.EXTERNAL || form == GearForm.INTERNAL,
                         "The form is %s. Teeth on a cylinder can be identified: external or internal.",
                         form.word());
-        teeth.ifPresent(counted -> objections.unless(
-                counted >= 5, "The number of teeth is %s. It must be at least 5.", counted));
+        teeth.ifPresent(counted ->
+                objections.unless(counted >= 5, "The number of teeth is %s. It must be at least 5.", counted));
         measurements.forEach(measurement -> measurement.object(objections));
         BenchChecks.object(form, teeth, measurements, objections);
         Set<String> told = new HashSet<>();

@@ -27,8 +27,8 @@ public record CentreDistance(int mateTeeth, GearForm mateForm, double measured, 
     /** As near the measured as an ordinary shift of the mate brings it. */
     @Override
     public OptionalDouble computed(InvoluteGear gear) {
-        InvoluteGear mate = InvoluteGear.of(
-                mateForm, mateTeeth, gear.moduleMm(), gear.pressureAngleDeg(), gear.helixDeg(), 0);
+        InvoluteGear mate =
+                InvoluteGear.of(mateForm, mateTeeth, gear.moduleMm(), gear.pressureAngleDeg(), gear.helixDeg(), 0);
         OptionalDouble sum = InvolutePair.shiftSumAt(gear, mate, measured);
         double needed = sum.isEmpty() ? LEAST_SHIFT : shiftOfMate(gear, sum.getAsDouble());
         double ordinary = Math.min(MOST_SHIFT, Math.max(LEAST_SHIFT, needed));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.involute.InvoluteGear;
+import org.layshaft.engine.stated.Shown;
 
 /** Says which measurement stands against the others, where no standard gear agrees with all. */
 final class Contradictions {
@@ -11,13 +12,13 @@ final class Contradictions {
 
     static List<String> of(BenchGear bench, List<Candidate> nearest) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(nearest.isEmpty()
-                ? "No standard gear comes near these measurements."
-                : "No standard gear agrees with all of these measurements.");
+        sentences.add(
+                nearest.isEmpty()
+                        ? "No standard gear comes near these measurements."
+                        : "No standard gear agrees with all of these measurements.");
         for (Measurement measurement : bench.measurements()) {
             if (!(measurement instanceof RolledHelix) && bench.measurements().size() > 2) {
-                bestWithout(bench, measurement)
-                        .ifPresent(candidate -> sentences.add(without(measurement, candidate)));
+                bestWithout(bench, measurement).ifPresent(candidate -> sentences.add(without(measurement, candidate)));
             }
         }
         if (sentences.size() == 1) {
@@ -36,14 +37,13 @@ final class Contradictions {
         InvoluteGear gear = candidate.gear();
         String expected = measurement.computed(gear).isPresent()
                 ? "where it would be %s %s"
-                        .formatted(
-                                Shown.number(measurement.computed(gear).getAsDouble()), measurement.unit())
+                        .formatted(Shown.decimal(measurement.computed(gear).getAsDouble()), measurement.unit())
                 : "which cannot be measured on it";
         return "Without %s the rest agrees with %s; it was measured as %s %s, %s: measure it again."
                 .formatted(
                         measurement.what(),
                         candidate.words(),
-                        Shown.number(measurement.measured()),
+                        Shown.decimal(measurement.measured()),
                         measurement.unit(),
                         expected);
     }

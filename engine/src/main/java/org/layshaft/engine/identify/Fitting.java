@@ -118,8 +118,7 @@ final class Fitting {
     }
 
     private static InvoluteGear like(InvoluteGear gear, double shift, double helixDeg) {
-        return InvoluteGear.of(
-                gear.form(), gear.teeth(), gear.moduleMm(), gear.pressureAngleDeg(), helixDeg, shift);
+        return InvoluteGear.of(gear.form(), gear.teeth(), gear.moduleMm(), gear.pressureAngleDeg(), helixDeg, shift);
     }
 
     /** A measurement that has no answer on this gear says nothing here; it is told apart afterwards. */

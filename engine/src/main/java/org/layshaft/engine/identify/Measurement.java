@@ -3,6 +3,7 @@ package org.layshaft.engine.identify;
 import java.util.OptionalDouble;
 import org.layshaft.engine.involute.InvoluteGear;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /** Something measured on a gear at the bench, and what it would be on a given gear. */
 public sealed interface Measurement
@@ -32,13 +33,13 @@ public sealed interface Measurement
                         measured() > 0 && measured() < Double.POSITIVE_INFINITY,
                         "Measured, %s is %s %s. It must be more than 0.",
                         what(),
-                        Shown.number(measured()),
+                        Shown.decimal(measured()),
                         unit())
                 .unless(
                         allowance() > 0,
                         "The allowance of %s is %s %s. It must be more than 0.",
                         what(),
-                        Shown.number(allowance()),
+                        Shown.decimal(allowance()),
                         unit());
     }
 }

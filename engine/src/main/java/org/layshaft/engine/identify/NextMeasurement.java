@@ -38,8 +38,8 @@ final class NextMeasurement {
         possible.add(TipDiameter.of(1, like.moduleMm()));
         possible.add(PinMeasure.of(Math.round(4 * like.usualPinMm()) / 4.0, 1));
         possible.add(RootDiameter.of(1, like.moduleMm()));
-        possible.removeIf(measurement -> bench.measurements().stream()
-                .anyMatch(made -> made.what().equals(measurement.what())));
+        possible.removeIf(measurement ->
+                bench.measurements().stream().anyMatch(made -> made.what().equals(measurement.what())));
         return possible;
     }
 

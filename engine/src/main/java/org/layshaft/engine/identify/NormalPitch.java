@@ -3,6 +3,7 @@ package org.layshaft.engine.identify;
 import java.util.ArrayList;
 import java.util.List;
 import org.layshaft.engine.involute.DiametralPitch;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * A standard size of teeth.
@@ -25,9 +26,7 @@ public record NormalPitch(Series series, double nominal) {
     private static final double[] SECOND = {
         1.125, 1.375, 1.75, 2.25, 2.75, 3.5, 4.5, 5.5, 6.5, 7, 9, 11, 14, 18, 22, 28, 36, 45
     };
-    private static final double[] PER_INCH = {
-        2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24
-    };
+    private static final double[] PER_INCH = {2, 2.5, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24};
     private static final double TO_BE_AVOIDED = 6.5;
 
     /** Those of ISO 54, and the diametral pitches in common use that are no finer. */
@@ -51,8 +50,8 @@ public record NormalPitch(Series series, double nominal) {
     /** {@code module 2.5 mm} or {@code diametral pitch 10}. */
     public String words() {
         return series == Series.DIAMETRAL_PITCH
-                ? "diametral pitch " + Shown.number(nominal)
-                : "module " + Shown.number(nominal) + " mm";
+                ? "diametral pitch " + Shown.decimal(nominal)
+                : "module " + Shown.decimal(nominal) + " mm";
     }
 
     private static void add(List<NormalPitch> all, Series series, double... nominals) {

@@ -2,6 +2,7 @@ package org.layshaft.engine.identify;
 
 import java.util.OptionalDouble;
 import org.layshaft.engine.involute.InvoluteGear;
+import org.layshaft.engine.stated.Shown;
 
 /** Over two pins, between them for internal teeth; balls in helical teeth. */
 public record PinMeasure(double pinMm, double measured, double allowance) implements Measurement {
@@ -13,7 +14,7 @@ public record PinMeasure(double pinMm, double measured, double allowance) implem
 
     @Override
     public String what() {
-        return "the measure over pins of " + Shown.number(pinMm) + " mm";
+        return "the measure over pins of " + Shown.decimal(pinMm) + " mm";
     }
 
     @Override

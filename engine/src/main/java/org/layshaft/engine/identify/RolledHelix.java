@@ -3,6 +3,7 @@ package org.layshaft.engine.identify;
 import java.util.OptionalDouble;
 import org.layshaft.engine.involute.InvoluteGear;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * The angle between the marks that inked tips leave on paper and the way in which the gear was rolled along its axis:
@@ -47,10 +48,10 @@ public record RolledHelix(double measured, double allowance) implements Measurem
                 .unless(
                         measured >= 0 && measured <= 50,
                         "Measured, the helix angle at the tips is %s degrees. It must be from 0 to 50.",
-                        Shown.number(measured))
+                        Shown.decimal(measured))
                 .unless(
                         allowance > 0,
                         "The allowance of the helix angle at the tips is %s degrees. It must be more than 0.",
-                        Shown.number(allowance));
+                        Shown.decimal(allowance));
     }
 }

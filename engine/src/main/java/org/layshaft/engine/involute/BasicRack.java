@@ -1,6 +1,7 @@
 package org.layshaft.engine.involute;
 
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * The rack that a gear's teeth are made to match, all in modules. The pressure angle is told by the gear.
@@ -24,9 +25,12 @@ public record BasicRack(double addendum, double dedendum, double filletRadius) {
 
     public BasicRack {
         new Objections()
-                .unless(addendum > 0, "The addendum is %s modules. It must be more than 0.", addendum)
-                .unless(dedendum > 0, "The dedendum is %s modules. It must be more than 0.", dedendum)
-                .unless(filletRadius >= 0, "The fillet radius is %s modules. It must not be below 0.", filletRadius)
+                .unless(addendum > 0, "The addendum is %s modules. It must be more than 0.", Shown.decimal(addendum))
+                .unless(dedendum > 0, "The dedendum is %s modules. It must be more than 0.", Shown.decimal(dedendum))
+                .unless(
+                        filletRadius >= 0,
+                        "The fillet radius is %s modules. It must not be below 0.",
+                        Shown.decimal(filletRadius))
                 .refuse();
     }
 

@@ -1,6 +1,7 @@
 package org.layshaft.engine.involute;
 
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /** How fine teeth are by the inch: {@code perInch} teeth for each inch of reference diameter. */
 public record DiametralPitch(double perInch) {
@@ -8,7 +9,7 @@ public record DiametralPitch(double perInch) {
 
     public DiametralPitch {
         new Objections()
-                .unless(perInch > 0, "The diametral pitch is %s. It must be more than 0.", perInch)
+                .unless(perInch > 0, "The diametral pitch is %s. It must be more than 0.", Shown.decimal(perInch))
                 .refuse();
     }
 

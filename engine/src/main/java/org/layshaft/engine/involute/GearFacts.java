@@ -1,6 +1,7 @@
 package org.layshaft.engine.involute;
 
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 import org.layshaft.kb.layout.GearForm;
 
 /** What must hold for stated facts to make a gear. The question is put first, for it is put very often. */
@@ -31,19 +32,19 @@ final class GearFacts {
                 .unless(
                         moduleMm > 0 && moduleMm < Double.POSITIVE_INFINITY,
                         "The module is %s mm. It must be more than 0.",
-                        moduleMm)
+                        Shown.decimal(moduleMm))
                 .unless(
                         pressureAngleDeg >= 5 && pressureAngleDeg <= 50,
                         "The pressure angle is %s degrees. It must be from 5 to 50.",
-                        pressureAngleDeg)
+                        Shown.decimal(pressureAngleDeg))
                 .unless(
                         helixDeg >= 0 && helixDeg <= 60,
                         "The helix angle is %s degrees. It must be from 0 to 60; the hand is stated apart.",
-                        helixDeg)
+                        Shown.decimal(helixDeg))
                 .unless(
                         Math.abs(shift) <= 5,
                         "The profile shift coefficient is %s. It must be from -5 to 5, in modules.",
-                        shift)
+                        Shown.decimal(shift))
                 .refuse();
     }
 
@@ -52,9 +53,9 @@ final class GearFacts {
             new Objections()
                     .unless(
                             tipMm > 0 && tipMm < rootMm,
-                            "The tip diameter is %s mm. It must lie inside the root diameter of the internal teeth, %.3f mm.",
-                            tipMm,
-                            rootMm)
+                            "The tip diameter is %s mm. It must lie inside the root diameter of the internal teeth, %s mm.",
+                            Shown.decimal(tipMm),
+                            Shown.decimal(rootMm))
                     .refuse();
             return;
         }
@@ -62,14 +63,14 @@ final class GearFacts {
             new Objections()
                     .unless(
                             tipMm > rootMm,
-                            "The tip diameter is %s mm. It must be more than the root diameter, %.3f mm.",
-                            tipMm,
-                            rootMm)
+                            "The tip diameter is %s mm. It must be more than the root diameter, %s mm.",
+                            Shown.decimal(tipMm),
+                            Shown.decimal(rootMm))
                     .unless(
                             tipMm > baseMm,
-                            "The tip diameter is %s mm. It must be more than the base diameter, %.3f mm, or no involute is left.",
-                            tipMm,
-                            baseMm)
+                            "The tip diameter is %s mm. It must be more than the base diameter, %s mm, or no involute is left.",
+                            Shown.decimal(tipMm),
+                            Shown.decimal(baseMm))
                     .refuse();
         }
     }

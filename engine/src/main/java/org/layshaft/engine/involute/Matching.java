@@ -3,6 +3,7 @@ package org.layshaft.engine.involute;
 import java.util.List;
 import org.layshaft.engine.stated.ImpossibleFactsException;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /** What two gears must have in common to mesh at all. The question is put first, for it is put very often. */
 final class Matching {
@@ -33,8 +34,8 @@ final class Matching {
 
     static void refuseCentre(InvoluteGear first, InvoluteGear second, double centreMm) {
         throw new ImpossibleFactsException(List.of(
-                "The centre distance is %s mm. Teeth like these touch only from %.3f mm on: nearer, no tangent passes between the base circles."
-                        .formatted(centreMm, leastCentreMm(first, second))));
+                "The centre distance is %s mm. Teeth like these touch only from %s mm on: nearer, no tangent passes between the base circles."
+                        .formatted(Shown.decimal(centreMm), Shown.decimal(leastCentreMm(first, second)))));
     }
 
     private static void refuse(InvoluteGear first, InvoluteGear second) {
@@ -42,18 +43,18 @@ final class Matching {
                 .unless(
                         alike(first.moduleMm(), second.moduleMm()),
                         "The modules are %s and %s mm. Gears that mesh have one normal module.",
-                        first.moduleMm(),
-                        second.moduleMm())
+                        Shown.decimal(first.moduleMm()),
+                        Shown.decimal(second.moduleMm()))
                 .unless(
                         alike(first.pressureAngleDeg(), second.pressureAngleDeg()),
                         "The pressure angles are %s and %s degrees. Gears that mesh have one normal pressure angle.",
-                        first.pressureAngleDeg(),
-                        second.pressureAngleDeg())
+                        Shown.decimal(first.pressureAngleDeg()),
+                        Shown.decimal(second.pressureAngleDeg()))
                 .unless(
                         alike(first.helixDeg(), second.helixDeg()),
                         "The helix angles are %s and %s degrees. Gears that mesh on parallel shafts have one helix angle.",
-                        first.helixDeg(),
-                        second.helixDeg())
+                        Shown.decimal(first.helixDeg()),
+                        Shown.decimal(second.helixDeg()))
                 .unless(
                         !(first.isInternal() && second.isInternal()),
                         "Both gears are internal. At least one must have its teeth outside.")

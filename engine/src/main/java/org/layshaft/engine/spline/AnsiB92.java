@@ -1,6 +1,6 @@
 package org.layshaft.engine.spline;
 
-import static org.layshaft.engine.spline.Numbers.shown;
+import static org.layshaft.engine.stated.Shown.decimal;
 
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -63,7 +63,7 @@ public record AnsiB92(Member member, int teeth, double pitchPerInch, Form form, 
 
         /** As written: {@code 30 deg flat root side fit}. */
         public String words() {
-            return shown(deg) + " deg " + root.word() + " " + fit.word();
+            return decimal(deg) + " deg " + root.word() + " " + fit.word();
         }
 
         static Optional<Form> of(double deg, Root root, Fit fit) {
@@ -80,18 +80,18 @@ public record AnsiB92(Member member, int teeth, double pitchPerInch, Form form, 
         new Objections()
                 .unless(teeth >= 6, "The number of teeth is %s. It must be at least 6.", teeth)
                 .unless(
-                        Numbers.among(pitchPerInch, PITCHES)
+                        StandardSeries.among(pitchPerInch, PITCHES)
                                 && pitchPerInch >= form.coarsest
                                 && pitchPerInch <= form.finest,
                         "The pitch is %s/%s. ANSI B92.1 has %s with %s/%s to %s/%s, of the series %s.",
-                        shown(pitchPerInch),
-                        shown(2 * pitchPerInch),
+                        decimal(pitchPerInch),
+                        decimal(2 * pitchPerInch),
                         form.words(),
-                        shown(form.coarsest),
-                        shown(2 * form.coarsest),
-                        shown(form.finest),
-                        shown(2 * form.finest),
-                        Numbers.list(PITCHES))
+                        decimal(form.coarsest),
+                        decimal(2 * form.coarsest),
+                        decimal(form.finest),
+                        decimal(2 * form.finest),
+                        StandardSeries.list(PITCHES))
                 .unless(
                         toleranceClass.orElse(5) >= 4 && toleranceClass.orElse(5) <= 7,
                         "The tolerance class is %s. ANSI B92.1 has 4, 5, 6 and 7.",
@@ -150,8 +150,8 @@ public record AnsiB92(Member member, int teeth, double pitchPerInch, Form form, 
                 .formatted(
                         member == Member.SHAFT ? "EXT" : "INT",
                         teeth,
-                        shown(pitchPerInch),
-                        shown(2 * pitchPerInch),
+                        decimal(pitchPerInch),
+                        decimal(2 * pitchPerInch),
                         form.words(),
                         toleranceClass.isPresent() ? " class " + toleranceClass.getAsInt() : "");
     }

@@ -1,5 +1,7 @@
 package org.layshaft.engine.spline;
 
+import static org.layshaft.engine.stated.Shown.decimal;
+
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -60,11 +62,11 @@ final class AnsiB92Text {
                         pitch.get(),
                         stub.get(),
                         pitch.get(),
-                        Numbers.shown(2 * perInch))
+                        decimal(2 * perInch))
                 .unless(
                         form.isPresent(),
                         "ANSI B92.1 has no %s deg %s %s.",
-                        Numbers.shown(deg),
+                        decimal(deg),
                         root.get().word(),
                         fit.get().word())
                 .refuse();

@@ -1,6 +1,6 @@
 package org.layshaft.engine.spline;
 
-import static org.layshaft.engine.spline.Numbers.shown;
+import static org.layshaft.engine.stated.Shown.decimal;
 
 import java.util.Optional;
 import org.layshaft.engine.stated.Objections;
@@ -36,15 +36,15 @@ public record Din5480(Member member, double referenceMm, double moduleMm, int te
     public Din5480 {
         Objections objections = new Objections()
                 .unless(
-                        Numbers.among(moduleMm, MODULES_MM),
+                        StandardSeries.among(moduleMm, MODULES_MM),
                         "The module is %s mm. DIN 5480 has %s.",
-                        shown(moduleMm),
-                        Numbers.list(MODULES_MM))
+                        decimal(moduleMm),
+                        StandardSeries.list(MODULES_MM))
                 .unless(teeth >= 6, "The number of teeth is %s. It must be at least 6.", teeth)
                 .unless(
                         referenceMm > 0,
                         "The reference diameter is %s mm. It must be more than 0.",
-                        shown(referenceMm));
+                        decimal(referenceMm));
         tolerance.ifPresent(stated -> objections.unless(
                 stated.suits(member),
                 "The tolerance %s does not suit a %s: a shaft's is written small, 8f, a hub's in capitals, 9H.",
@@ -56,16 +56,16 @@ public record Din5480(Member member, double referenceMm, double moduleMm, int te
                 .unless(
                         shift >= LEAST_SHIFT - HARDLY && shift <= MOST_SHIFT + HARDLY,
                         "%s x %s x %s needs a profile shift of %s. DIN 5480 has from -0.05 to 0.45: with %s mm and module %s, %s; with %s teeth, a reference diameter from %s to %s mm.",
-                        shown(referenceMm),
-                        shown(moduleMm),
+                        decimal(referenceMm),
+                        decimal(moduleMm),
                         teeth,
-                        shown(shift),
-                        shown(referenceMm),
-                        shown(moduleMm),
+                        decimal(shift),
+                        decimal(referenceMm),
+                        decimal(moduleMm),
                         teethInstead(referenceMm, moduleMm),
                         teeth,
-                        shown(referenceMm(moduleMm, teeth, LEAST_SHIFT)),
-                        shown(referenceMm(moduleMm, teeth, MOST_SHIFT)))
+                        decimal(referenceMm(moduleMm, teeth, LEAST_SHIFT)),
+                        decimal(referenceMm(moduleMm, teeth, MOST_SHIFT)))
                 .refuse();
     }
 
@@ -119,8 +119,8 @@ public record Din5480(Member member, double referenceMm, double moduleMm, int te
         return "DIN 5480 - %s %s x %s x %s%s"
                 .formatted(
                         member == Member.SHAFT ? "W" : "N",
-                        shown(referenceMm),
-                        shown(moduleMm),
+                        decimal(referenceMm),
+                        decimal(moduleMm),
                         teeth,
                         tolerance.map(stated -> " x " + stated).orElse(""));
     }

@@ -1,6 +1,6 @@
 package org.layshaft.engine.spline;
 
-import static org.layshaft.engine.spline.Numbers.shown;
+import static org.layshaft.engine.stated.Shown.decimal;
 
 import java.util.Optional;
 import org.layshaft.engine.stated.Objections;
@@ -45,16 +45,16 @@ public record Iso4156(Member member, int teeth, double moduleMm, Angle angle, Ro
         double[] series = angle == Angle.A45 ? FINE_MM : COARSE_MM;
         Objections objections = new Objections()
                 .unless(
-                        Numbers.among(moduleMm, series),
+                        StandardSeries.among(moduleMm, series),
                         "The module is %s mm. At %s degrees ISO 4156 has %s.",
-                        shown(moduleMm),
-                        shown(angle.deg),
-                        Numbers.list(series))
+                        decimal(moduleMm),
+                        decimal(angle.deg),
+                        StandardSeries.list(series))
                 .unless(teeth >= 6, "The number of teeth is %s. It must be at least 6.", teeth)
                 .unless(
                         angle == Angle.A30 || form == Root.FILLET,
                         "At %s degrees ISO 4156 has fillet roots only; this is stated as flat.",
-                        shown(angle.deg));
+                        decimal(angle.deg));
         tolerance.ifPresent(stated -> objections
                 .unless(
                         stated.suits(member),
@@ -121,8 +121,8 @@ public record Iso4156(Member member, int teeth, double moduleMm, Angle angle, Ro
                 .formatted(
                         member == Member.SHAFT ? "EXT" : "INT",
                         teeth,
-                        shown(moduleMm),
-                        shown(angle.deg),
+                        decimal(moduleMm),
+                        decimal(angle.deg),
                         angle == Angle.A30 ? letter : "",
                         tolerance.map(stated -> " x " + stated).orElse(""));
     }

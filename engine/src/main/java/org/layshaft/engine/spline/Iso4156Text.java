@@ -1,5 +1,7 @@
 package org.layshaft.engine.spline;
 
+import static org.layshaft.engine.stated.Shown.decimal;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -42,7 +44,7 @@ final class Iso4156Text {
         }
         throw new ImpossibleFactsException(
                 List.of("The pressure angle in \"%s\" is %s degrees. ISO 4156 has 30, 37.5 and 45."
-                        .formatted(text, Numbers.shown(deg))));
+                        .formatted(text, decimal(deg))));
     }
 
     private static Root root(String text, Iso4156.Angle angle, String letter) {

@@ -1,6 +1,6 @@
 package org.layshaft.engine.spline;
 
-import static org.layshaft.engine.spline.Numbers.shown;
+import static org.layshaft.engine.stated.Shown.decimal;
 
 import java.util.List;
 import java.util.Optional;
@@ -50,10 +50,10 @@ final class SplineComparisons {
         boolean same = Math.abs(ofShaft - ofHub) < NO_DIFFERENCE;
         return comparison(
                 what,
-                shown(ofShaft) + unit,
-                shown(ofHub) + unit,
+                decimal(ofShaft) + unit,
+                decimal(ofHub) + unit,
                 same ? Outcome.SUITS : Outcome.BARS,
-                same ? "The same." : "They differ by %s%s.".formatted(shown(Math.abs(ofShaft - ofHub)), unit));
+                same ? "The same." : "They differ by %s%s.".formatted(decimal(Math.abs(ofShaft - ofHub)), unit));
     }
 
     /** A diametral pitch is told as such, since the module that it comes to is no round number. */
@@ -66,10 +66,10 @@ final class SplineComparisons {
         return spline instanceof AnsiB92 byPitch
                 ? "%s mm (pitch %s/%s)"
                         .formatted(
-                                shown(byPitch.moduleMm()),
-                                shown(byPitch.pitchPerInch()),
-                                shown(2 * byPitch.pitchPerInch()))
-                : shown(spline.moduleMm()) + " mm";
+                                decimal(byPitch.moduleMm()),
+                                decimal(byPitch.pitchPerInch()),
+                                decimal(2 * byPitch.pitchPerInch()))
+                : decimal(spline.moduleMm()) + " mm";
     }
 
     /** Roots of another shape only take room from the mate's tips, and that is compared as diameters. */
@@ -89,9 +89,9 @@ final class SplineComparisons {
         double room = (ofHub - ofShaft) / 2;
         Outcome outcome = room > -NO_DIFFERENCE ? Outcome.SUITS : Outcome.BARS;
         String why = room < -NO_DIFFERENCE
-                ? "%s reach %s mm into %s.".formatted(capital(shafts), shown(-room), hubs)
-                : "Between %s and %s there is %s mm.".formatted(shafts, hubs, shown(Math.max(0, room)));
-        return comparison(what, shown(ofShaft) + " mm", shown(ofHub) + " mm", outcome, why);
+                ? "%s reach %s mm into %s.".formatted(capital(shafts), decimal(-room), hubs)
+                : "Between %s and %s there is %s mm.".formatted(shafts, hubs, decimal(Math.max(0, room)));
+        return comparison(what, decimal(ofShaft) + " mm", decimal(ofHub) + " mm", outcome, why);
     }
 
     /** Teeth that do not reach past each other's tips carry nothing. */
@@ -99,11 +99,11 @@ final class SplineComparisons {
         double depth = (shaft.majorMm() - hub.minorMm()) / 2;
         return comparison(
                 "tips",
-                shown(shaft.majorMm()) + " mm",
-                shown(hub.minorMm()) + " mm",
+                decimal(shaft.majorMm()) + " mm",
+                decimal(hub.minorMm()) + " mm",
                 depth > NO_DIFFERENCE ? Outcome.SUITS : Outcome.BARS,
                 depth > NO_DIFFERENCE
-                        ? "The teeth reach %s mm past each other's tips.".formatted(shown(depth))
+                        ? "The teeth reach %s mm past each other's tips.".formatted(decimal(depth))
                         : "The teeth do not reach each other: no torque is carried.");
     }
 

@@ -1,6 +1,7 @@
 package org.layshaft.engine.synchro;
 
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * The chamfers by which the sleeve's teeth try to turn the ring aside.
@@ -16,12 +17,15 @@ public record Chamfer(double angleDeg, double pitchDiameterMm, double friction) 
                 .unless(
                         angleDeg > 0 && angleDeg < 90,
                         "The chamfer angle is %s degrees. It must be more than 0 and below 90, from axis to chamfer.",
-                        angleDeg)
+                        Shown.decimal(angleDeg))
                 .unless(
                         pitchDiameterMm > 0,
                         "The diameter of the chamfers is %s mm. It must be more than 0.",
-                        pitchDiameterMm)
-                .unless(friction >= 0, "The coefficient of friction is %s. It must not be below 0.", friction)
+                        Shown.decimal(pitchDiameterMm))
+                .unless(
+                        friction >= 0,
+                        "The coefficient of friction is %s. It must not be below 0.",
+                        Shown.decimal(friction))
                 .refuse();
     }
 

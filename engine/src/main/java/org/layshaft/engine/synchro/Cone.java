@@ -1,6 +1,7 @@
 package org.layshaft.engine.synchro;
 
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * A friction cone.
@@ -17,9 +18,15 @@ public record Cone(double angleDeg, double meanDiameterMm, double friction, int 
                 .unless(
                         angleDeg > 0 && angleDeg < 90,
                         "The cone angle is %s degrees. It must be more than 0 and below 90, from axis to surface.",
-                        angleDeg)
-                .unless(meanDiameterMm > 0, "The cone diameter is %s mm. It must be more than 0.", meanDiameterMm)
-                .unless(friction > 0, "The coefficient of friction is %s. It must be more than 0.", friction)
+                        Shown.decimal(angleDeg))
+                .unless(
+                        meanDiameterMm > 0,
+                        "The cone diameter is %s mm. It must be more than 0.",
+                        Shown.decimal(meanDiameterMm))
+                .unless(
+                        friction > 0,
+                        "The coefficient of friction is %s. It must be more than 0.",
+                        Shown.decimal(friction))
                 .unless(surfaces >= 1, "The number of cone surfaces is %s. It must be at least 1.", surfaces)
                 .refuse();
     }

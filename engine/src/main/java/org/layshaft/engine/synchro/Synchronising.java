@@ -2,6 +2,7 @@ package org.layshaft.engine.synchro;
 
 import java.util.OptionalDouble;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 
 /**
  * Bringing what turns freely to the speed of a shaft that keeps its own.
@@ -14,11 +15,11 @@ public record Synchronising(double inertiaKgM2, double differenceRpm, double dra
 
     public Synchronising {
         new Objections()
-                .unless(inertiaKgM2 > 0, "The inertia is %s kg m2. It must be more than 0.", inertiaKgM2)
+                .unless(inertiaKgM2 > 0, "The inertia is %s kg m2. It must be more than 0.", Shown.decimal(inertiaKgM2))
                 .unless(
                         differenceRpm >= 0,
                         "The speed difference is %s rpm. It must not be below 0; the drag's sign tells which way.",
-                        differenceRpm)
+                        Shown.decimal(differenceRpm))
                 .refuse();
     }
 

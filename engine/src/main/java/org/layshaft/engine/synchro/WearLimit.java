@@ -2,6 +2,7 @@ package org.layshaft.engine.synchro;
 
 import java.util.OptionalDouble;
 import org.layshaft.engine.stated.Objections;
+import org.layshaft.engine.stated.Shown;
 import org.layshaft.engine.stated.Telling;
 
 /**
@@ -48,8 +49,8 @@ public record WearLimit(
                     newLeastMm.getAsDouble() <= newMostMm.getAsDouble(),
                     "New, %s is stated as %s to %s mm. The first must not be more than the second: check it in %s.",
                     what,
-                    newLeastMm.getAsDouble(),
-                    newMostMm.getAsDouble(),
+                    Shown.decimal(newLeastMm.getAsDouble()),
+                    Shown.decimal(newMostMm.getAsDouble()),
                     source);
         }
         OptionalDouble wornEnd = wear == Wear.SHRINKS ? newLeastMm : newMostMm;
@@ -60,8 +61,8 @@ public record WearLimit(
                     wear == Wear.SHRINKS ? limit <= end : limit >= end,
                     "The limit of %s is stated as %s mm, new as %s mm. Wear makes it %s, so the limit must be %s: check it in %s.",
                     what,
-                    limit,
-                    end,
+                    Shown.decimal(limit),
+                    Shown.decimal(end),
                     wear == Wear.SHRINKS ? "smaller" : "larger",
                     wear == Wear.SHRINKS ? "less" : "more",
                     source);

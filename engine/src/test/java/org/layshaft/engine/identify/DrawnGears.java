@@ -50,8 +50,7 @@ final class DrawnGears {
         measurements.add(
                 gear.helixDeg() == 0
                         ? RolledHelix.straight()
-                        : RolledHelix.of(read(
-                                RolledHelix.of(1).computed(gear).orElseThrow(), 1)));
+                        : RolledHelix.of(read(RolledHelix.of(1).computed(gear).orElseThrow(), 1)));
         if (!gear.isInternal() || gear.helixDeg() == 0) {
             int span = gear.spanTeeth();
             measurements.add(SpanMeasure.of(span, read(thinned.spanMm(span), 0.01)));
@@ -72,8 +71,7 @@ final class DrawnGears {
                 gear.pressureAngleDeg(),
                 gear.helixDeg(),
                 0.4 * random.nextDouble());
-        double centreMm =
-                InvolutePair.centreMmWithoutBacklash(gear, mate).orElseThrow() + 0.05 * random.nextDouble();
+        double centreMm = InvolutePair.centreMmWithoutBacklash(gear, mate).orElseThrow() + 0.05 * random.nextDouble();
         List<Measurement> more = new ArrayList<>(bench.measurements());
         more.add(CentreDistance.of(mateTeeth, centreMm));
         return new BenchGear(bench.form(), bench.teeth(), more);

@@ -22,7 +22,7 @@ class PublishedGearsTest {
                 TipDiameter.of(72 + 2 * 3 * 1.4, 3),
                 SpanMeasure.of(4, 32.83),
                 SpanMeasure.of(5, 32.8266 + basePitchMm));
-        assertEquals("24 teeth, module 3 mm, pressure angle 20 degrees, straight, shift 0.40", best.words());
+        assertEquals("24 teeth, module 3 mm, pressure angle 20 degrees, straight, shift 0.4", best.words());
         assertEquals(32.8266, best.residuals().get(2).computed(), 0.01);
     }
 
@@ -44,8 +44,8 @@ class PublishedGearsTest {
     /** The tip is shortened by 0.12 mm, and the pair's distance 56.4999 mm. */
     @Test
     void g02_pinionByItsTipDiameterAndItsMate() {
-        Identification found = identified(
-                12, RolledHelix.straight(), TipDiameter.of(44.84, 3), CentreDistance.of(24, 56.4999));
+        Identification found =
+                identified(12, RolledHelix.straight(), TipDiameter.of(44.84, 3), CentreDistance.of(24, 56.4999));
         assertTrue(found.candidates().stream()
                 .anyMatch(candidate -> candidate.gear().moduleMm() == 3
                         && candidate.gear().pressureAngleDeg() == 20
@@ -63,7 +63,7 @@ class PublishedGearsTest {
                 TipDiameter.of(44, 2),
                 SpanMeasure.of(3, 15.32),
                 SpanMeasure.of(2, 15.3209 - Math.PI * 2 * Math.cos(Math.toRadians(20))));
-        assertEquals("20 teeth, module 2 mm, pressure angle 20 degrees, straight, shift 0.00", best.words());
+        assertEquals("20 teeth, module 2 mm, pressure angle 20 degrees, straight, shift 0", best.words());
     }
 
     /** ISO 54:1996, from memory; secondary lists agree. */

@@ -65,7 +65,7 @@ class PublishedWearTest {
     void y09_aLimitOnTheWrongSideIsRefused() {
         assertEquals(
                 List.of(
-                        "The limit of the gap between ring and gear is stated as 2.0 mm, new as 1.0 mm. Wear makes it smaller, so the limit must be less: check it in manual K."),
+                        "The limit of the gap between ring and gear is stated as 2 mm, new as 1 mm. Wear makes it smaller, so the limit must be less: check it in manual K."),
                 problems(() -> reserve(1.0, 1.3, 2.0, "manual K")));
     }
 

@@ -48,18 +48,18 @@ class SynchronisersTest {
     void whatCannotBeSoIsToldAtOnce() {
         assertEquals(
                 List.of(
-                        "The cone angle is 0.0 degrees. It must be more than 0 and below 90, from axis to surface.",
-                        "The cone diameter is -60.0 mm. It must be more than 0.",
-                        "The coefficient of friction is 0.0. It must be more than 0.",
+                        "The cone angle is 0 degrees. It must be more than 0 and below 90, from axis to surface.",
+                        "The cone diameter is -60 mm. It must be more than 0.",
+                        "The coefficient of friction is 0. It must be more than 0.",
                         "The number of cone surfaces is 0. It must be at least 1."),
                 problems(() -> new Cone(0, -60, 0, 0)));
         assertEquals(
                 List.of(
-                        "The chamfer angle is 90.0 degrees. It must be more than 0 and below 90, from axis to chamfer.",
-                        "The diameter of the chamfers is 0.0 mm. It must be more than 0."),
+                        "The chamfer angle is 90 degrees. It must be more than 0 and below 90, from axis to chamfer.",
+                        "The diameter of the chamfers is 0 mm. It must be more than 0."),
                 problems(() -> new Chamfer(90, 0, 0.1)));
         assertEquals(
-                List.of("The inertia is 0.0 kg m2. It must be more than 0."),
+                List.of("The inertia is 0 kg m2. It must be more than 0."),
                 problems(() -> Synchronising.withoutDrag(0, 100)));
     }
 
