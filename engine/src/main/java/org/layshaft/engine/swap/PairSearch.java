@@ -59,6 +59,7 @@ record PairSearch(PairPlace place, GearRules rules, double centreMm, Target targ
                 teeth.second,
                 teeth.moduleMm,
                 helixDeg,
+                centreMm,
                 shiftSum(teeth, helixDeg),
                 ratio,
                 target.distance(ratio),

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Teeth for a pair of external gears, found by trying all teeth and helix angles on a grid; the equations are written out
+ * Teeth for a pair, found by trying all teeth and helix angles on a grid; the equations are written out
  * anew, in lengths rather than in angles of involutes.
  */
-record BruteForce(GearRules rules, double pressureAngleDeg) {
+record BruteForce(GearRules rules, double pressureAngleDeg, boolean isInternal) {
     private static final double GRID_DEG = 0.02;
 
     /** Some helix angle on the grid suits these teeth. */
@@ -19,15 +19,16 @@ record BruteForce(GearRules rules, double pressureAngleDeg) {
         double sum = shiftSum(moduleMm, one, other, helixDeg);
         return sum >= rules.shiftLeast()
                 && sum <= rules.shiftMost()
-                && sum >= undercut(one, helixDeg) + undercut(other, helixDeg);
+                && (isInternal || sum >= undercut(one, helixDeg) + undercut(other, helixDeg));
     }
 
-    /** From the thickness of both teeth together, which on the working circles must fill one pitch. */
+    /** From the thickness of both teeth together, which on the working circles must fill one pitch; in a ring, its space. */
     double shiftSum(double moduleMm, int one, int other, double helixDeg) {
         double helix = Math.toRadians(helixDeg);
         double slope = Math.tan(Math.toRadians(pressureAngleDeg));
         double transverse = Math.atan(slope / Math.cos(helix));
-        double reference = moduleMm * (one + other) / Math.cos(helix) / 2;
+        int together = isInternal ? Math.abs(one - other) : one + other;
+        double reference = moduleMm * together / Math.cos(helix) / 2;
         double centre = rules.centreMm().orElseThrow();
         double base = reference * Math.cos(transverse);
         if (base > centre) {
@@ -37,7 +38,7 @@ record BruteForce(GearRules rules, double pressureAngleDeg) {
         // radius
         double working = Math.sqrt(centre * centre - base * base) / base - Math.acos(base / centre);
         double unshifted = Math.sqrt(reference * reference - base * base) / base - transverse;
-        return (working - unshifted) * (one + other) / (2 * slope);
+        return (working - unshifted) * together / (2 * slope);
     }
 
     /** Where the rack's straight flank would reach below the foot of the line of action. */

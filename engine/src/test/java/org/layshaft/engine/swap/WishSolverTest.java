@@ -33,7 +33,7 @@ class WishSolverTest {
     /** A step of 3/2 from second to third: every pair within two per cent that can be cut, and no other. */
     @Test
     void allThatBruteForceFindsAndNoMore() {
-        BruteForce force = new BruteForce(RULES, 20);
+        BruteForce force = new BruteForce(RULES, 20, false);
         Fraction second = Fraction.of(47 * 43, 24 * 28);
         double wanted = second.toDouble() / 1.5;
         Set<String> expected = new HashSet<>();
@@ -62,6 +62,7 @@ class WishSolverTest {
                     each.shiftSum(),
                     1e-9);
             assertTrue(each.helixDeg() >= 15 && each.helixDeg() <= 30);
+            assertEquals(0, each.cut(0.1).circumferentialBacklashMm(), 1e-9);
         }
     }
 
@@ -78,7 +79,7 @@ class WishSolverTest {
                 1,
                 -1);
         Target any = new Target(Fraction.of(1, 10), Fraction.of(10), Fraction.ONE, false);
-        BruteForce force = new BruteForce(near, 20);
+        BruteForce force = new BruteForce(near, 20, false);
         Set<String> expected = new HashSet<>();
         for (double module : List.of(2.5, 3.0, 4.0)) {
             for (int first = 8; first <= 16; first++) {
