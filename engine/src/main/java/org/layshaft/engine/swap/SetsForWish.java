@@ -73,16 +73,23 @@ public record SetsForWish(PartsCounter counter, Reasoner reasoner) {
     private Optional<SetOffer> offer(Serving serving, Layout layout, Wish wish, Target target) {
         return FittedGears.change(serving.box().fitted(), serving.fittedThen())
                 .value()
-                .flatMap(change -> ratio(wish.gear(), change.applyTo(layout))
+                .flatMap(change -> ratio(pushesFor(wish.gear(), layout), change.applyTo(layout))
                         .filter(target::isMetBy)
                         .map(ratio -> new SetOffer(serving, change, ratio, target.distance(ratio))));
     }
 
-    /** Without sign; empty where the box has no such gear any more. */
-    private Optional<Fraction> ratio(String gear, Layout changed) {
-        Box box = reasoner.box(changed);
-        return box.gears().stream()
+    private List<Box.Push> pushesFor(String gear, Layout layout) {
+        return reasoner.box(layout).gears().stream()
                 .filter(each -> each.name().equals(gear))
+                .map(Box.DerivedGear::pushes)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Without sign, of the same place of the levers, whatever it is called then; empty where it gives no gear any more. */
+    private Optional<Fraction> ratio(List<Box.Push> pushes, Layout changed) {
+        return reasoner.box(changed).gears().stream()
+                .filter(each -> each.pushes().equals(pushes))
                 .map(each -> each.ratio().absolute())
                 .findFirst();
     }
