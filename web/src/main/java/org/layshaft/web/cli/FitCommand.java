@@ -21,9 +21,9 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {
             "  layshaft fit --find \"third pair\"",
-            "  layshaft fit SM-4103 --box curlew",
-            "  layshaft fit SM-4103 --box curlew --serial 1250 --place third",
-            "  layshaft fit SM-4103",
+            "  layshaft fit SM-1152 --box curlew",
+            "  layshaft fit SM-1152 --box curlew --serial 5120 --place third",
+            "  layshaft fit SM-1152",
             "  layshaft fit --box curlew --place third"
         })
 final class FitCommand extends Subcommand {

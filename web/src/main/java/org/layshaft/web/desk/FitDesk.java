@@ -4,6 +4,7 @@ import static org.layshaft.web.desk.BadInputException.Kind.MISSING;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.layshaft.engine.fit.BuiltBox;
 import org.layshaft.engine.fit.Judgement;
@@ -14,10 +15,12 @@ import org.layshaft.kb.catalogue.PartSet;
 
 /** Says where what is asked for serves. Thread-safe. */
 public final class FitDesk {
+    /** Among equals, where its own parts stand already. */
     private static final Comparator<Serving> BEST_FIRST = Comparator.comparing(Serving::verdict)
             .thenComparing(serving -> serving.failing().count())
             .thenComparing(serving ->
-                    serving.judgements().stream().filter(Judgement::isUntold).count());
+                    serving.judgements().stream().filter(Judgement::isUntold).count())
+            .thenComparing(serving -> -atHome(serving));
 
     private final PartsDesk parts;
 
@@ -67,6 +70,13 @@ public final class FitDesk {
                 .toList();
         FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, List.of());
         return answer.with(new Supplying(counter).of(answer));
+    }
+
+    private static long atHome(Serving serving) {
+        Map<String, String> fitted = serving.box().build().fitted();
+        return serving.placement().parts().entrySet().stream()
+                .filter(entry -> entry.getValue().number().equals(fitted.get(entry.getKey())))
+                .count();
     }
 
     private static boolean isAt(Placement placement, Optional<String> place) {
