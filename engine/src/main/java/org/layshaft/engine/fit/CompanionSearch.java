@@ -1,16 +1,13 @@
 package org.layshaft.engine.fit;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
-import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.CataloguePart;
-import org.layshaft.kb.catalogue.ComponentKind;
 import org.layshaft.kb.catalogue.PartSet;
 
 /**
@@ -26,105 +23,105 @@ final class CompanionSearch {
     private static final int MOST_ANSWERS = 5;
 
     private final Judges judges;
-    private final Placements placements;
-    private final Catalogue catalogue;
+    private final Shelf shelf;
     private final Fitted before;
-    private final Set<Set<String>> seen = new HashSet<>();
+    private final Placement asked;
+    /** What stood there, and how many more units could still be put in then. */
+    private final Map<Map<String, String>, Integer> seen = new HashMap<>();
+
     private final List<Companions> answers = new ArrayList<>();
 
-    private CompanionSearch(Judges judges, Placements placements, Catalogue catalogue, Fitted before) {
+    private CompanionSearch(Judges judges, Shelf shelf, Fitted before, Placement asked) {
         this.judges = judges;
-        this.placements = placements;
-        this.catalogue = catalogue;
+        this.shelf = shelf;
         this.before = before;
+        this.asked = asked;
     }
 
-    /** All of the smallest, fewest parts first; none where nothing in the catalogue helps. */
-    static List<Companions> of(
-            Judges judges, Placements placements, Catalogue catalogue, Fitted before, Placement asked, int mostUnits) {
-        CompanionSearch search = new CompanionSearch(judges, placements, catalogue, before);
+    /**
+     * All of the smallest, fewest parts first; none where nothing in the catalogue helps. Where everything can be told
+     * with none of them, those with which something cannot.
+     */
+    static List<Companions> of(Judges judges, Shelf shelf, Fitted before, Placement asked, int mostUnits) {
+        CompanionSearch search = new CompanionSearch(judges, shelf, before, asked);
         for (int units = 1; units <= mostUnits && search.answers.stream().noneMatch(Companions::told); units++) {
             search.seen.clear();
-            search.search(before.with(asked.parts()), asked, List.of(), List.of(), units);
+            search.search(before.with(asked.parts()), List.of(), List.of(), units);
         }
         boolean anyTold = search.answers.stream().anyMatch(Companions::told);
         return search.answers.stream()
                 .filter(answer -> answer.told() || !anyTold)
-                .sorted((one, other) ->
-                        Integer.compare(one.parts().size(), other.parts().size()))
+                .sorted(Comparator.comparing(answer -> answer.parts().size()))
                 .limit(MOST_ANSWERS)
                 .toList();
     }
 
-    private void search(Fitted now, Placement asked, List<PartSet> units, List<Judgement> cures, int left) {
+    private void search(Fitted now, List<PartSet> units, List<Unfit> cured, int left) {
         if (answers.size() >= MOST_ANSWERS * 2) {
             return;
         }
-        Optional<Judgement> failing = judges.firstFailing(before, now);
-        if (failing.isEmpty()) {
-            answer(now, asked, units, cures);
-            return;
+        Unfit unfit = judges.firstUnfit(before, now);
+        if (unfit == null) {
+            answer(now, units, cured);
+        } else if (left > 0) {
+            candidates(unfit.meeting(), now).forEach(next -> {
+                Fitted then = now.with(next.parts());
+                if (unfit.isCuredBy(then) && isNews(then, left - 1)) {
+                    search(then, append(units, next.set()), append(cured, unfit), left - 1);
+                }
+            });
         }
-        if (left == 0) {
-            return;
-        }
-        candidates(failing.get().meeting(), now).forEach(next -> {
-            Fitted with = now.with(next.parts());
-            List<PartSet> more = append(units, next.set());
-            if (seen.add(placed(with)) && !judges.fails(failing.get(), before, with)) {
-                search(with, asked, more, append(cures, failing.get()), left - 1);
-            }
-        });
     }
 
-    /** Placements of what can be ordered that put another part where this meeting may be cured, and leave what was put in. */
+    /** A whole set may be reached by one of its parts first, with a unit less to go. */
+    private boolean isNews(Fitted then, int left) {
+        Map<String, String> numbers = numbers(then);
+        boolean news = seen.getOrDefault(numbers, -1) < left;
+        if (news) {
+            seen.put(numbers, left);
+        }
+        return news;
+    }
+
+    /** What can be ordered that puts another part where this meeting may be cured, and leaves what was put in. */
     private Stream<Placement> candidates(Meeting meeting, Fitted now) {
-        if (meeting.kind() == MeetingKind.TOGETHER) {
-            String place = meeting.one();
-            String number = now.ownPartAt(place).number();
-            return now.together().wholeSets(number).stream()
-                    .flatMap(set -> placements.of(set, catalogue).stream())
-                    .filter(placement -> placement.parts().containsKey(place))
-                    .filter(placement -> leavesWhatWasPutIn(placement, now));
-        }
-        return now.places().involved(meeting).stream()
-                .filter(place -> !now.putIn().containsKey(place))
-                .flatMap(place -> kindsAt(place, now)
-                        .flatMap(kind -> now.together().units(kind).stream())
-                        .flatMap(unit -> placements.of(unit, catalogue).stream())
-                        .filter(placement -> isAnother(placement.parts().get(place), now.ownPartAt(place))))
-                .filter(placement -> leavesWhatWasPutIn(placement, now))
-                .distinct();
-    }
-
-    private static Stream<ComponentKind> kindsAt(String place, Fitted now) {
-        return Stream.of(ComponentKind.values())
-                .filter(kind -> now.layout().parts().containsKey(place)
-                        ? kind.canStandAt(now.layout().parts().get(place).kind())
-                        : kind == ComponentKind.SPEED_GEAR);
+        Stream<Placement> candidates = meeting.kind() == MeetingKind.TOGETHER
+                ? shelf.wholeSets(now.ownPartAt(meeting.one()), meeting.one())
+                : now.places().involved(meeting).stream()
+                        .filter(place -> !now.putIn().containsKey(place))
+                        .flatMap(place -> shelf.at(place).stream()
+                                .filter(placement -> isAnother(placement.parts().get(place), now.ownPartAt(place))));
+        return candidates.filter(placement -> leavesWhatWasPutIn(placement, now));
     }
 
     private static boolean isAnother(CataloguePart part, CataloguePart there) {
-        return part != null && (there == null || !part.number().equals(there.number()));
+        return there == null || !part.number().equals(there.number());
     }
 
     private static boolean leavesWhatWasPutIn(Placement placement, Fitted now) {
-        return placement.parts().entrySet().stream().allMatch(entry -> {
+        for (Map.Entry<String, CataloguePart> entry : placement.parts().entrySet()) {
             CataloguePart put = now.putIn().get(entry.getKey());
-            return put == null || put.number().equals(entry.getValue().number());
-        });
+            if (put != null && !put.number().equals(entry.getValue().number())) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    private void answer(Fitted now, Placement asked, List<PartSet> units, List<Judgement> cures) {
+    private void answer(Fitted now, List<PartSet> units, List<Unfit> cured) {
         Map<String, CataloguePart> further = new LinkedHashMap<>(now.putIn());
         further.keySet().removeAll(asked.parts().keySet());
-        answers.add(new Companions(units, further, cures, judges.worst(before, now) == Outcome.HOLDS));
+        answers.add(new Companions(
+                units,
+                further,
+                cured.stream().map(Unfit::judgement).toList(),
+                judges.worst(before, now) == Outcome.HOLDS));
     }
 
-    private static Set<String> placed(Fitted now) {
-        Set<String> placed = new HashSet<>();
-        now.putIn().forEach((place, part) -> placed.add(place + "=" + part.number()));
-        return placed;
+    private static Map<String, String> numbers(Fitted now) {
+        Map<String, String> numbers = new LinkedHashMap<>();
+        now.putIn().forEach((place, part) -> numbers.put(place, part.number()));
+        return numbers;
     }
 
     private static <T> List<T> append(List<T> list, T last) {

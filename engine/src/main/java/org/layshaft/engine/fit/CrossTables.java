@@ -12,12 +12,12 @@ import org.layshaft.kb.catalogue.PartSet;
 /** Makes cross tables, on all processors. */
 final class CrossTables {
     private final PartsCounter counter;
-    private final boolean withCompanions;
+    private final int mostCompanions;
 
-    /** @param withCompanions whether what does not fit as it is is tried with further parts, which takes far longer */
-    CrossTables(PartsCounter counter, boolean withCompanions) {
+    /** @param mostCompanions how many further units are tried where a set does not fit as it is */
+    CrossTables(PartsCounter counter, int mostCompanions) {
         this.counter = counter;
-        this.withCompanions = withCompanions;
+        this.mostCompanions = mostCompanions;
     }
 
     /** @param progress is told how many sets are done, from any thread */
@@ -42,7 +42,7 @@ final class CrossTables {
         FitVerdict best = FitVerdict.DOES_NOT_FIT;
         List<Placement> at = new ArrayList<>();
         for (Placement placement : placements) {
-            FitVerdict verdict = verdict(placement, box);
+            FitVerdict verdict = counter.quickly(placement, box, mostCompanions);
             if (verdict.compareTo(best) < 0) {
                 best = verdict;
                 at.clear();
@@ -52,12 +52,5 @@ final class CrossTables {
             }
         }
         return new CrossTable.Cell(best, at, placements.size());
-    }
-
-    private FitVerdict verdict(Placement placement, BuiltBox box) {
-        FitVerdict asItIs = counter.quickly(placement, box);
-        return asItIs == FitVerdict.DOES_NOT_FIT && withCompanions
-                ? counter.serve(placement, box).verdict()
-                : asItIs;
     }
 }

@@ -51,15 +51,31 @@ public final class FitChecks {
     Outcome worst(Meeting meeting, Fitted before, Fitted now) {
         Outcome worst = null;
         for (FitCheck check : byMeeting.get(meeting.kind())) {
-            Judgement judgement =
-                    check.judge(new Judging(check, meeting, before, now, true)).orElse(null);
-            if (judgement != null && judgement.fails()) {
+            Outcome outcome = outcome(check, meeting, before, now);
+            if (outcome == Outcome.FAILS) {
                 return Outcome.FAILS;
             }
-            if (judgement != null && worst != Outcome.UNTOLD) {
-                worst = judgement.outcome();
+            if (outcome != null && worst != Outcome.UNTOLD) {
+                worst = outcome;
             }
         }
         return worst;
+    }
+
+    /** The first check that fails at a meeting; null where none does. */
+    FitCheck firstFailing(Meeting meeting, Fitted before, Fitted now) {
+        for (FitCheck check : byMeeting.get(meeting.kind())) {
+            if (outcome(check, meeting, before, now) == Outcome.FAILS) {
+                return check;
+            }
+        }
+        return null;
+    }
+
+    /** Without words; null where the check has nothing to say. */
+    static Outcome outcome(FitCheck check, Meeting meeting, Fitted before, Fitted now) {
+        Judgement judgement =
+                check.judge(new Judging(check, meeting, before, now, true)).orElse(null);
+        return judgement == null ? null : judgement.outcome();
     }
 }

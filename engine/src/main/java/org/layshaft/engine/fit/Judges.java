@@ -1,8 +1,8 @@
 package org.layshaft.engine.fit;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Has every check look at every meeting that the parts put in have a bearing on. */
@@ -15,51 +15,64 @@ final class Judges {
 
     /** Everything that is to be said, meeting by meeting. */
     List<Judgement> judge(Fitted before, Fitted now) {
-        return concerned(now).stream()
-                .flatMap(meeting -> checks.judge(meeting, before, now))
-                .toList();
-    }
-
-    Optional<Judgement> firstFailing(Fitted before, Fitted now) {
-        return concerned(now).stream()
-                .filter(meeting -> checks.worst(meeting, before, now) == Outcome.FAILS)
-                .flatMap(meeting -> checks.judge(meeting, before, now))
-                .filter(Judgement::fails)
-                .findFirst();
-    }
-
-    /** Whether the check of this judgement fails still. */
-    boolean fails(Judgement failing, Fitted before, Fitted now) {
-        return checks.judge(failing.meeting(), before, now)
-                .filter(judgement -> judgement.check() == failing.check())
-                .anyMatch(Judgement::fails);
-    }
-
-    /** The worst of all; it looks no further once something fails. Where no check says anything, nothing can be told. */
-    Outcome worst(Fitted before, Fitted now) {
-        Outcome worst = null;
-        for (String place : now.putIn().keySet()) {
-            for (Meeting meeting : now.places().meetingsAt(place)) {
-                if (takesPlace(meeting, now)) {
-                    Outcome outcome = checks.worst(meeting, before, now);
-                    if (outcome == Outcome.FAILS) {
-                        return outcome;
-                    }
-                    worst = outcome == null || worst == Outcome.UNTOLD ? worst : outcome;
-                }
-            }
-        }
-        return worst == null ? Outcome.UNTOLD : worst;
-    }
-
-    private static Set<Meeting> concerned(Fitted now) {
         Set<Meeting> concerned = new LinkedHashSet<>();
         now.putIn()
                 .keySet()
                 .forEach(place -> now.places().meetingsAt(place).stream()
                         .filter(meeting -> takesPlace(meeting, now))
                         .forEach(concerned::add));
-        return concerned;
+        return concerned.stream()
+                .flatMap(meeting -> checks.judge(meeting, before, now))
+                .toList();
+    }
+
+    /** The places of what was put in that none of these judgements is about. */
+    static Set<String> unlookedAt(Fitted now, List<Judgement> judgements) {
+        Set<String> unlookedAt = new HashSet<>(now.putIn().keySet());
+        judgements.stream()
+                .filter(judgement -> looksAtParts(judgement.meeting()))
+                .forEach(judgement -> unlookedAt.removeAll(now.places().involved(judgement.meeting())));
+        return unlookedAt;
+    }
+
+    /** The first that fails; null where nothing does. */
+    Unfit firstUnfit(Fitted before, Fitted now) {
+        for (String place : now.putIn().keySet()) {
+            for (Meeting meeting : now.places().meetingsAt(place)) {
+                if (takesPlace(meeting, now)) {
+                    FitCheck failing = checks.firstFailing(meeting, before, now);
+                    if (failing != null) {
+                        return new Unfit(failing, meeting, before, now);
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The worst of all; it looks no further once something fails. What no check looks at cannot be told. */
+    Outcome worst(Fitted before, Fitted now) {
+        Outcome worst = Outcome.HOLDS;
+        for (String place : now.putIn().keySet()) {
+            boolean looked = false;
+            for (Meeting meeting : now.places().meetingsAt(place)) {
+                if (takesPlace(meeting, now)) {
+                    Outcome outcome = checks.worst(meeting, before, now);
+                    if (outcome == Outcome.FAILS) {
+                        return outcome;
+                    }
+                    looked |= outcome != null && looksAtParts(meeting);
+                    worst = outcome == Outcome.UNTOLD ? outcome : worst;
+                }
+            }
+            worst = looked ? worst : Outcome.UNTOLD;
+        }
+        return worst;
+    }
+
+    /** That a part comes with others says nothing of the part. */
+    private static boolean looksAtParts(Meeting meeting) {
+        return meeting.kind() != MeetingKind.TOGETHER;
     }
 
     /** A gear that is in one with its shaft has no seat on it. */

@@ -71,7 +71,7 @@ public final class Judging {
                 this,
                 part,
                 now.on(place, feature),
-                () -> brief ? "" : "the seat of the %s on %s".formatted(now.nameOf(feature), named(place, part)));
+                () -> brief ? "" : "%s for the %s".formatted(named(place, part), now.nameOf(feature)));
     }
 
     /** The part that stood at a place, or the feature of its carrier that the place was. */
@@ -114,7 +114,7 @@ public final class Judging {
     }
 
     void missing(Held held, FactName fact) {
-        missing.add(new Missing(held.name(), held.part() == null ? null : fact));
+        missing.add(held.part() == null ? Missing.part(held.name()) : Missing.fact(held.name(), fact));
     }
 
     /** Whether something that was asked for was not there. */

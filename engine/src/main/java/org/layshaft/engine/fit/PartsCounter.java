@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntConsumer;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.Catalogue;
@@ -21,7 +22,7 @@ public final class PartsCounter {
     private final Catalogue catalogue;
     private final FitChecks checks;
     private final Judges judges;
-    private final Map<String, Placements> placements = new HashMap<>();
+    private final Map<String, Shelf> shelves = new HashMap<>();
     private final Map<String, BuiltBox> boxes = new LinkedHashMap<>();
 
     private PartsCounter(Map<String, Layout> layouts, Catalogue catalogue, FitChecks checks) {
@@ -33,7 +34,7 @@ public final class PartsCounter {
         for (Build build : catalogue.builds().values()) {
             Layout layout = layouts.get(build.layout());
             if (layout != null) {
-                placements.computeIfAbsent(layout.id(), first -> new Placements(layout));
+                shelves.computeIfAbsent(layout.id(), first -> new Shelf(new Placements(layout), catalogue, together));
                 Places of = places.computeIfAbsent(layout.id(), first -> Places.of(layout));
                 boxes.put(build.id(), new BuiltBox(build, Fitted.of(of, build, catalogue, together)));
             }
@@ -63,28 +64,31 @@ public final class PartsCounter {
 
     /** Every way that a set can stand in a box. */
     public List<Placement> placements(PartSet set, BuiltBox box) {
-        return placements.get(box.layout().id()).of(set, catalogue);
+        return shelves.get(box.layout().id()).of(set);
     }
 
     /** Whether the set serves there, as it is or with companions. */
     public Serving serve(Placement placement, BuiltBox box) {
-        Fitted before = box.fitted();
-        Fitted now = before.with(placement.parts());
-        List<Judgement> judgements = judges.judge(before, now);
-        if (judgements.stream().noneMatch(Judgement::fails)) {
-            boolean untold = judgements.isEmpty() || judgements.stream().anyMatch(Judgement::isUntold);
-            FitVerdict verdict = untold ? FitVerdict.CANNOT_BE_TOLD : FitVerdict.FITS;
-            return new Serving(box, placement, verdict, List.of(), judgements);
-        }
-        List<Companions> companions = companions(placement, box, CompanionSearch.MOST_UNITS);
-        boolean cured = companions.stream().anyMatch(Companions::told);
+        Fitted now = box.fitted().with(placement.parts());
+        List<Judgement> judgements = judges.judge(box.fitted(), now);
+        Set<String> unlookedAt = Judges.unlookedAt(now, judgements);
+        List<Companions> companions = judgements.stream().anyMatch(Judgement::fails)
+                ? companions(placement, box, CompanionSearch.MOST_UNITS)
+                : List.of();
         return new Serving(
-                box, placement, cured ? FitVerdict.FITS_WITH : FitVerdict.DOES_NOT_FIT, companions, judgements);
+                box, placement, verdict(judgements, unlookedAt, companions), companions, judgements, unlookedAt);
+    }
+
+    private static FitVerdict verdict(List<Judgement> judgements, Set<String> unlookedAt, List<Companions> companions) {
+        if (judgements.stream().anyMatch(Judgement::fails)) {
+            return companions.stream().anyMatch(Companions::told) ? FitVerdict.FITS_WITH : FitVerdict.DOES_NOT_FIT;
+        }
+        boolean untold = !unlookedAt.isEmpty() || judgements.stream().anyMatch(Judgement::isUntold);
+        return untold ? FitVerdict.CANNOT_BE_TOLD : FitVerdict.FITS;
     }
 
     private List<Companions> companions(Placement placement, BuiltBox box, int mostUnits) {
-        return CompanionSearch.of(
-                judges, placements.get(box.layout().id()), catalogue, box.fitted(), placement, mostUnits);
+        return CompanionSearch.of(judges, shelves.get(box.layout().id()), box.fitted(), placement, mostUnits);
     }
 
     /** The set at every place where it can stand in the box, best first. */
@@ -99,12 +103,13 @@ public final class PartsCounter {
     /**
      * These sets against these boxes.
      *
-     * @param withCompanions whether what does not fit as it is is tried with further parts, which takes far longer
+     * @param mostCompanions how many further units are tried where a set does not fit as it is; each more takes far
+     *     longer than the one before
      * @param progress is told how many sets are done, from any thread
      */
     public CrossTable cross(
-            Collection<PartSet> sets, Collection<BuiltBox> boxes, boolean withCompanions, IntConsumer progress) {
-        return new CrossTables(this, withCompanions).of(sets, boxes, progress);
+            Collection<PartSet> sets, Collection<BuiltBox> boxes, int mostCompanions, IntConsumer progress) {
+        return new CrossTables(this, mostCompanions).of(sets, boxes, progress);
     }
 
     /** What is supplied today for a number, for boxes of this build. */
@@ -117,13 +122,15 @@ public final class PartsCounter {
         return Supply.of(number, boxes, catalogue);
     }
 
-    /** Only how it comes out; needs no more than a few thousandths of a millisecond. */
-    FitVerdict quickly(Placement placement, BuiltBox box) {
+    /** Only how it comes out, with at most so many further units. */
+    FitVerdict quickly(Placement placement, BuiltBox box, int mostCompanions) {
         Outcome worst = judges.worst(box.fitted(), box.fitted().with(placement.parts()));
-        return switch (worst) {
-            case HOLDS -> FitVerdict.FITS;
-            case UNTOLD -> FitVerdict.CANNOT_BE_TOLD;
-            case FAILS -> FitVerdict.DOES_NOT_FIT;
-        };
+        if (worst != Outcome.FAILS) {
+            return worst == Outcome.HOLDS ? FitVerdict.FITS : FitVerdict.CANNOT_BE_TOLD;
+        }
+        return mostCompanions > 0
+                        && companions(placement, box, mostCompanions).stream().anyMatch(Companions::told)
+                ? FitVerdict.FITS_WITH
+                : FitVerdict.DOES_NOT_FIT;
     }
 }

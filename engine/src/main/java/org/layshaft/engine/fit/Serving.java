@@ -1,6 +1,7 @@
 package org.layshaft.engine.fit;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -9,16 +10,19 @@ import java.util.stream.Stream;
  * @param companions the smallest sets of further parts with which it does, where it does not as it is; all the same in
  *     number
  * @param judgements with the set alone put in
+ * @param unlookedAt places of the set that no check has anything to say of
  */
 public record Serving(
         BuiltBox box,
         Placement placement,
         FitVerdict verdict,
         List<Companions> companions,
-        List<Judgement> judgements) {
+        List<Judgement> judgements,
+        Set<String> unlookedAt) {
     public Serving {
         companions = List.copyOf(companions);
         judgements = List.copyOf(judgements);
+        unlookedAt = Set.copyOf(unlookedAt);
     }
 
     public Stream<Judgement> failing() {
@@ -27,8 +31,13 @@ public record Serving(
 
     /** What could not be told, each once. */
     public List<Missing> missing() {
-        return judgements.stream()
-                .flatMap(judgement -> judgement.missing().stream())
+        return Stream.concat(
+                        judgements.stream().flatMap(judgement -> judgement.missing().stream()),
+                        unlookedAt.stream()
+                                .map(place -> Missing.check("the %s %s"
+                                        .formatted(
+                                                box.fitted().nameOf(place),
+                                                placement.parts().get(place).number()))))
                 .distinct()
                 .toList();
     }

@@ -5,15 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.layshaft.kb.catalogue.Catalogue;
-import org.layshaft.kb.catalogue.CataloguePart;
-import org.layshaft.kb.catalogue.ComponentKind;
 import org.layshaft.kb.catalogue.PartSet;
 
 /** What can be ordered: sets, and the parts that are to be had by themselves. Made once for each catalogue. */
 final class SoldTogether {
     private final Map<String, List<PartSet>> wholeSets = new HashMap<>();
-    private final Map<ComponentKind, List<PartSet>> units = new HashMap<>();
+    private final Map<String, PartSet> units = new LinkedHashMap<>();
 
     private SoldTogether(Catalogue catalogue) {
         catalogue.sets().values().stream()
@@ -23,18 +22,10 @@ final class SoldTogether {
                         .forEach(part -> wholeSets
                                 .computeIfAbsent(part, none -> new ArrayList<>())
                                 .add(set)));
-        Map<String, PartSet> all = new LinkedHashMap<>();
         catalogue.parts().values().stream()
                 .filter(part -> !wholeSets.containsKey(part.number()))
-                .forEach(part -> all.put(part.number(), PartSet.of(part)));
-        all.putAll(catalogue.sets());
-        all.values()
-                .forEach(unit -> unit.parts().values().stream()
-                        .flatMap(number -> catalogue.part(number).stream())
-                        .map(CataloguePart::kind)
-                        .distinct()
-                        .forEach(kind -> units.computeIfAbsent(kind, none -> new ArrayList<>())
-                                .add(unit)));
+                .forEach(part -> units.put(part.number(), PartSet.of(part)));
+        units.putAll(catalogue.sets());
     }
 
     static SoldTogether in(Catalogue catalogue) {
@@ -46,8 +37,8 @@ final class SoldTogether {
         return wholeSets.getOrDefault(part, List.of());
     }
 
-    /** What can be ordered that holds a part of this kind. */
-    List<PartSet> units(ComponentKind kind) {
-        return units.getOrDefault(kind, List.of());
+    /** Everything that can be ordered. */
+    Stream<PartSet> units() {
+        return units.values().stream();
     }
 }

@@ -39,6 +39,6 @@ public class CrossBenchmark {
     @Benchmark
     public CrossTable cross() {
         return counter.cross(
-                counter.catalogue().sets().values(), counter.boxes().values(), false, done -> {});
+                counter.catalogue().sets().values(), counter.boxes().values(), 0, done -> {});
     }
 }

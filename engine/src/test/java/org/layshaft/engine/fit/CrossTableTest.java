@@ -38,9 +38,9 @@ class CrossTableTest {
 
     /** What the table says of a cell is the best of what the whole account says of its places. */
     @ParameterizedTest
-    @ValueSource(booleans = {true, false})
-    void agrees_with_the_account_of_every_place(boolean withCompanions) {
-        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), withCompanions, done -> {});
+    @ValueSource(ints = {0, CompanionSearch.MOST_UNITS})
+    void agrees_with_the_account_of_every_place(int mostCompanions) {
+        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), mostCompanions, done -> {});
         for (PartSet set : sets()) {
             for (BuiltBox box : COUNTER.boxes().values()) {
                 List<Serving> all = COUNTER.everywhere(set, box);
@@ -49,7 +49,7 @@ class CrossTableTest {
                     assertNull(cell);
                 } else {
                     FitVerdict best = all.get(0).verdict();
-                    boolean left = best == FitVerdict.FITS_WITH && !withCompanions;
+                    boolean left = best == FitVerdict.FITS_WITH && mostCompanions == 0;
                     assertEquals(left ? FitVerdict.DOES_NOT_FIT : best, cell.best());
                     assertEquals(all.size(), cell.places());
                     Set<Set<String>> places = all.stream()
@@ -70,14 +70,14 @@ class CrossTableTest {
     @Test
     void tells_of_every_set_that_it_is_done() {
         Set<Integer> told = new ConcurrentSkipListSet<>();
-        COUNTER.cross(sets(), COUNTER.boxes().values(), false, told::add);
+        COUNTER.cross(sets(), COUNTER.boxes().values(), 0, told::add);
         assertEquals(new TreeSet<>(Set.of(1, 2, 3, 4, 5)), told);
     }
 
     /** The pair, of another module, serves where two gears mesh with nothing else. */
     @Test
     void finds_what_comes_out_so() {
-        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), false, done -> {});
+        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), 0, done -> {});
         BuiltBox curlew = COUNTER.boxes().get("curlew");
         assertEquals(
                 List.of("like", "pair"),

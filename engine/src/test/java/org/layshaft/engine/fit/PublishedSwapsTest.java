@@ -58,7 +58,8 @@ class PublishedSwapsTest {
         assertEquals(FitVerdict.FITS_WITH, sleeve.verdict());
         assertEquals(List.of(List.of("SM-2151")), companions(sleeve));
         assertTrue(failing(sleeve).contains("only-whole"));
-        assertEquals(FitVerdict.FITS, serve("SM-2151", "plover-first", "3-4-sleeve").verdict());
+        assertEquals(
+                FitVerdict.FITS, serve("SM-2151", "plover-first", "3-4-sleeve").verdict());
         for (String part : List.of("SM-2140 3-4-sleeve", "SM-2143 3-4-fork", "SM-2142 third-ring")) {
             String[] there = part.split(" ");
             assertEquals(
