@@ -108,7 +108,12 @@ public final class Fitted {
                                 entry.getValue().number().equals(number) && !placed.containsKey(entry.getKey()));
     }
 
-    /** The sets that this part is only to be had or used in; none where it stands by itself. */
+    /** The sets beside the rest of which this part serves; none where it serves beside anything. */
+    public List<PartSet> designs(CataloguePart part) {
+        return together.designs(part.number());
+    }
+
+    /** The sets that this part is only to be had in; none where it is to be had by itself. */
     public List<PartSet> onlyIn(CataloguePart part) {
         return together.wholeSets(part.number());
     }

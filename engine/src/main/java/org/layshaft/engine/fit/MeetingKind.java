@@ -16,6 +16,8 @@ public enum MeetingKind {
     RING,
     /** A blocking ring and the hub whose keys turn it. */
     KEYS,
+    /** The keys of a synchroniser and the slots of the hub that they lie in. */
+    KEY,
     /** A sleeve and the hub it slides on. */
     SLIDING,
     /** A hub and the seat for it on its shaft. */

@@ -9,12 +9,14 @@ import org.layshaft.kb.layout.Bearing;
 import org.layshaft.kb.layout.BlockingRing;
 import org.layshaft.kb.layout.ClutchingTeeth;
 import org.layshaft.kb.layout.Differential;
+import org.layshaft.kb.layout.Fitting;
 import org.layshaft.kb.layout.Fork;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.HalfShaft;
 import org.layshaft.kb.layout.Hub;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.MeshKind;
+import org.layshaft.kb.layout.PartKind;
 import org.layshaft.kb.layout.Seat;
 import org.layshaft.kb.layout.Shaft;
 import org.layshaft.kb.layout.Sleeve;
@@ -40,6 +42,9 @@ final class Meetings {
                 .forEach(teeth -> found.add(MeetingKind.CLUTCHING, teeth.gear(), teeth.sleeve()));
         layout.all(BlockingRing.class).forEach(found::ring);
         layout.all(Sleeve.class).forEach(sleeve -> found.add(MeetingKind.SLIDING, sleeve.id(), sleeve.hub()));
+        layout.all(Fitting.class)
+                .filter(part -> part.kind() == PartKind.KEYS)
+                .forEach(found::keys);
         layout.all(Hub.class).forEach(hub -> found.add(MeetingKind.HUB, hub.id(), hub.shaft()));
         layout.all(Fork.class).forEach(fork -> {
             found.add(MeetingKind.FORK, fork.id(), fork.member());
@@ -68,6 +73,12 @@ final class Meetings {
         add(MeetingKind.RING, ring.id(), ring.sleeve());
         Optional<Sleeve> sleeve = layout.find(Sleeve.class, ring.sleeve());
         sleeve.ifPresent(on -> add(MeetingKind.KEYS, ring.id(), on.hub()));
+    }
+
+    private void keys(Fitting keys) {
+        keys.of()
+                .flatMap(sleeve -> layout.find(Sleeve.class, sleeve))
+                .ifPresent(sleeve -> add(MeetingKind.KEY, keys.id(), sleeve.hub()));
     }
 
     /** Needles between a gear and its shaft belong to the seat of the gear. */

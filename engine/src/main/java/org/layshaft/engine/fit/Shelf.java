@@ -37,9 +37,11 @@ final class Shelf {
         return byPlace.getOrDefault(place, List.of());
     }
 
-    /** Every way to put the whole of a set in that this part is only to be had in, with the part at this place. */
+    /** Every way to put the whole of a set in that this part is only to be had or used in, with the part at this place. */
     Stream<Placement> wholeSets(CataloguePart part, String place) {
-        return together.wholeSets(part.number()).stream()
+        return Stream.concat(
+                        together.wholeSets(part.number()).stream(), together.designs(part.number()).stream())
+                .distinct()
                 .flatMap(set -> placements.of(set, catalogue).stream())
                 .filter(placement -> isAt(placement, part, place));
     }

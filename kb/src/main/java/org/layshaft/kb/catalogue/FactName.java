@@ -35,7 +35,7 @@ public enum FactName {
     /** Between the axes of a hypoid pair; 0 where they cross. */
     OFFSET_MM(Section.TOOTHING, "offset_mm", "offset of the axes", Unit.MM),
 
-    HELD_BY(Section.SEAT, "held_by", "how it is held on its seat", "needles", "bush", "spline", "press", "in-one"),
+    HELD_BY(Section.SEAT, "held_by", "way it is held on its seat", "needles", "bush", "spline", "press", "in-one"),
     SEAT_MM(Section.SEAT, "diameter_mm", "diameter of the seat", Unit.MM),
     SEAT_LENGTH_MM(Section.SEAT, "length_mm", "length of the seat", Unit.MM),
     /** DIN 5480, ISO 4156 or ANSI B92.1, without the letter that tells shaft from hub. */
@@ -59,6 +59,8 @@ public enum FactName {
     RESERVE_MM(Section.RING, "reserve_mm", "reserve of the ring", Unit.MM),
     RING_SLOTS(Section.RING, "slots", "number of key slots", Unit.COUNT),
     RING_SLOT_MM(Section.RING, "slot_mm", "width of a key slot", Unit.MM),
+
+    KEY_MM(Section.KEY, "width_mm", "width of a key", Unit.MM),
 
     SLIDING_TEETH(Section.SLIDING, "teeth", "number of sliding splines", Unit.COUNT),
     /** Inside of the sleeve, outside of the hub. */

@@ -9,17 +9,18 @@ import java.util.Map;
  *
  * @param number unique among parts and sets
  * @param parts part numbers by role
- * @param onlyWhole whether its parts are not to be had, or not to be used, one without the others
+ * @param onlyWhole whether its parts are not to be had one without the others
+ * @param oneDesign whether its parts serve only beside the others; each may come alone where those stand already
  * @param note anything that a person should read; empty where there is nothing
  */
 public record PartSet(
-        String number, String name, SetShape shape, Map<String, String> parts, boolean onlyWhole, String note) {
+        String number, String name, SetShape shape, Map<String, String> parts, boolean onlyWhole, boolean oneDesign, String note) {
     public PartSet {
         parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     }
 
     /** A part by itself. */
     public static PartSet of(CataloguePart part) {
-        return new PartSet(part.number(), part.name(), SetShape.SINGLE, Map.of("part", part.number()), false, "");
+        return new PartSet(part.number(), part.name(), SetShape.SINGLE, Map.of("part", part.number()), false, false, "");
     }
 }

@@ -16,6 +16,8 @@ public enum Section {
     CONE("cone"),
     /** What only a blocking ring has. */
     RING("ring"),
+    /** The keys of a synchroniser. */
+    KEY("key"),
     /** The splines along which a sleeve slides on its hub. */
     SLIDING("sliding splines"),
     /** The groove of a sleeve that the fork lies in. */

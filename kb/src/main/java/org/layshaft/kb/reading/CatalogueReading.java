@@ -87,6 +87,7 @@ public final class CatalogueReading {
                         shape,
                         texts(item.get("parts")),
                         item.get("only_whole").truth().orElse(false),
+                        item.get("one_design").truth().orElse(false),
                         note(item)));
     }
 

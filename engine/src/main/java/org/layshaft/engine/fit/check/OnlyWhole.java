@@ -13,7 +13,7 @@ import org.layshaft.engine.fit.MeetingKind;
 import org.layshaft.kb.catalogue.CataloguePart;
 import org.layshaft.kb.catalogue.PartSet;
 
-/** A part of a set that is only to be had or used whole comes with the rest of it. */
+/** A part of a set that is only to be had whole comes with the rest of it. */
 public final class OnlyWhole implements FitCheck {
     @Override
     public String id() {
@@ -41,10 +41,10 @@ public final class OnlyWhole implements FitCheck {
         Optional<PartSet> whole =
                 sets.stream().filter(set -> missing(set, now).isEmpty()).findFirst();
         PartSet shown = whole.orElse(sets.get(0));
-        String then = whole.isPresent() ? "all of it" : String.join(", ", missing(shown, now)) + " not";
+        String then = whole.isPresent() ? "all of it" : "not " + String.join(", ", missing(shown, now));
         return judging.holds(
                 whole.isPresent(),
-                List.of(Figure.of("set " + shown.number(), "only whole"), Figure.of("of it is there then", then)),
+                List.of(Figure.of("set " + shown.number(), "only whole"), Figure.of("of it is put in", then)),
                 new Limit(
                         "must come with the rest of the set",
                         "the catalogue: %s"
@@ -53,7 +53,8 @@ public final class OnlyWhole implements FitCheck {
 
     private static List<String> missing(PartSet set, Fitted now) {
         return set.parts().values().stream()
-                .filter(number -> !now.holds(number))
+                .filter(number -> now.putIn().values().stream()
+                        .noneMatch(put -> put.number().equals(number)))
                 .toList();
     }
 }
