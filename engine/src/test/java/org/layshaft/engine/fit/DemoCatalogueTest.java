@@ -151,7 +151,9 @@ class DemoCatalogueTest {
                     curlew-early, SM-1121, first, FITS_WITH, needles-outside, SM-1162
                     curlew-middle, SM-1121, first, FITS, ,
                     curlew-early, SM-1323, third, FITS_WITH, centre-distance, SM-1313
+                    curlew-early, SM-1324, third, FITS_WITH, backlash, SM-1314
                     curlew-early, SM-1154, third, FITS, ,
+                    curlew-early, SM-1155, third, FITS, ,
                     curlew-early, SM-1227, cluster-reverse, FITS_WITH, only-whole, SM-1164
                     curlew-early, SM-1171, 3-4-sleeve, FITS_WITH, clutching-count, SM-1152 SM-1153
                     curlew-middle, SM-1452, second-ring, FITS_WITH, cone-type, SM-1222
