@@ -22,7 +22,7 @@ public final class BushClearance extends HeldWay {
     @Override
     Optional<Judgement> judge(Judging judging, Held gear, Held seat) {
         return new Play(gear, FactName.SEAT_MM, seat, FactName.SEAT_MM)
-                .within(
+                .withinOrNominal(
                         judging,
                         LEAST_MM,
                         MOST_MM,

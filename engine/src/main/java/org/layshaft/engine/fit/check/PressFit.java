@@ -9,8 +9,11 @@ import org.layshaft.kb.catalogue.FactName;
 
 /** What is pressed on a shaft is bored no wider than the shaft is thick there, and not so tight that it bursts. */
 abstract class PressFit extends HeldWay {
+    /** ISO 286, H7/p6 over 30 up to 50 mm. */
+    private static final double LEAST_TIGHT_MM = 0.001;
+
     /** ISO 286, H7/u6 over 40 up to 50 mm. */
-    private static final double MOST_INTERFERENCE_MM = 0.086;
+    private static final double MOST_TIGHT_MM = 0.086;
 
     PressFit(String id, String title, MeetingKind meeting) {
         super(id, title, meeting, Seats.PRESS);
@@ -19,6 +22,7 @@ abstract class PressFit extends HeldWay {
     @Override
     final Optional<Judgement> judge(Judging judging, Held part, Held seat) {
         return new Play(part, FactName.SEAT_MM, seat, FactName.SEAT_MM)
-                .within(judging, -MOST_INTERFERENCE_MM, 0, "ISO 286, up to H7/u6, at 40 to 50 mm");
+                .withinOrNominal(
+                        judging, -MOST_TIGHT_MM, -LEAST_TIGHT_MM, "ISO 286, from H7/p6 to H7/u6, at 40 to 50 mm");
     }
 }
