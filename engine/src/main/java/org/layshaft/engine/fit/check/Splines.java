@@ -20,6 +20,7 @@ import org.layshaft.kb.catalogue.FactName.Unit;
 
 /** A splined shaft and what it is pushed into. */
 record Splines(Held shaft, Held hub) {
+    private static final List<String> STANDARDS = List.of("DIN 5480", "ISO 4156", "ANSI B92.1");
     private static final Limit ENTERS =
             new Limit("must be splines of which the one enters the other", "DIN 5480, ISO 4156 and ANSI B92.1");
 
@@ -33,6 +34,9 @@ record Splines(Held shaft, Held hub) {
         List<Figure> shown = List.of(Figure.of(shaft.name(), ofShaft), Figure.of(hub.name(), ofHub));
         if (ofShaft.equals(ofHub)) {
             return judging.holds(true, shown, ENTERS);
+        }
+        if (standards(ofShaft, ofHub) > 1) {
+            return judging.holds(false, shown, ENTERS).map(told -> told.remarking("The two must have one standard."));
         }
         Optional<Spline> entering = read(shaft, ofShaft, Member.SHAFT);
         Optional<Spline> entered = read(hub, ofHub, Member.HUB);
@@ -58,6 +62,13 @@ record Splines(Held shaft, Held hub) {
                 wasMm,
                 Double.POSITIVE_INFINITY,
                 "what the box was built with");
+    }
+
+    /** How many standards the two name between them; designations that tell no more than that can be told apart. */
+    private static long standards(String ofShaft, String ofHub) {
+        return STANDARDS.stream()
+                .filter(standard -> ofShaft.contains(standard) || ofHub.contains(standard))
+                .count();
     }
 
     /** One that cannot be read is as good as missing. */
