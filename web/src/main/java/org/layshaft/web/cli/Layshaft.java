@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             FaultsCommand.class,
             SuspectsCommand.class,
             FitCommand.class,
+            CrossCommand.class,
             RoadCommand.class,
             SoundCommand.class,
             WordsCommand.class

@@ -20,14 +20,21 @@ import org.layshaft.kb.pack.KnowledgeBase;
 public final class PartsDesk {
     private final KnowledgeBase knowledge;
     private final Supplier<PartsCounter> counter;
+    private final CrossDesk cross;
 
     public PartsDesk(KnowledgeBase knowledge) {
         this.knowledge = knowledge;
         this.counter = new Lazily<>(() -> PartsCounter.of(knowledge));
+        this.cross = new CrossDesk(this);
     }
 
     public PartsCounter counter() {
         return counter.get();
+    }
+
+    /** Where sets are held against boxes. */
+    public CrossDesk cross() {
+        return cross;
     }
 
     public Catalogue catalogue() {

@@ -1,9 +1,15 @@
 package org.layshaft.web.http;
 
+import org.layshaft.engine.fit.CrossTable;
+import org.layshaft.web.desk.CrossChoice;
+import org.layshaft.web.desk.CrossCsv;
+import org.layshaft.web.desk.CrossDesk;
+import org.layshaft.web.desk.CrossRequest;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.FitDesk;
 import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.json.CrossJson;
 import org.layshaft.web.json.FitJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.PartsJson;
@@ -48,6 +54,39 @@ final class PartsEndpoints {
 
     Reply partsSchema(Call call) {
         return Reply.of(200, Reply.SCHEMA, PartsJson.schema());
+    }
+
+    Reply cross(Call call) {
+        return reply(pages.cross().answer(crossing(call)));
+    }
+
+    Reply crossCsv(Call call) {
+        return Reply.of(200, Reply.CSV, CrossCsv.of(crossed(crossing(call))))
+                .with("Content-Disposition", "attachment; filename=\"cross.csv\"");
+    }
+
+    Reply crossJson(Call call) {
+        CrossRequest request = crossing(call);
+        return Reply.of(200, Reply.JSON, Json.write(CrossJson.of(crossed(request), request.companions())));
+    }
+
+    Reply crossSchema(Call call) {
+        return Reply.of(200, Reply.SCHEMA, CrossJson.schema());
+    }
+
+    /** The table; with companions, once it is made. */
+    private CrossTable crossed(CrossRequest request) {
+        CrossDesk cross = parts.cross();
+        CrossChoice choice = cross.choice(request);
+        return choice.of(request.companions() ? cross.awaitWithCompanions() : cross.asTheyAre());
+    }
+
+    private static CrossRequest crossing(Call call) {
+        return new CrossRequest(
+                call.first("box"),
+                call.first("shape"),
+                call.first("verdict"),
+                call.first("companions").filter("yes"::equals).isPresent());
     }
 
     private static Reply reply(Answered answered) {

@@ -11,6 +11,7 @@ import java.util.Map;
 record Reply(int status, String contentType, byte[] body, Map<String, String> headers) {
     static final String HTML = "text/html;charset=utf-8";
     static final String SVG = "image/svg+xml;charset=utf-8";
+    static final String CSV = "text/csv;charset=utf-8";
     static final String JSON = "application/json";
     static final String SCHEMA = "application/schema+json";
     static final String PROBLEM = "application/problem+json";

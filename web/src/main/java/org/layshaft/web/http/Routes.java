@@ -35,6 +35,10 @@ final class Routes {
                 new Route("/fit/check/*", parts::check),
                 new Route("/api/fit", parts::fit),
                 new Route("/api/fit.schema.json", parts::fitSchema),
+                new Route("/cross", parts::cross),
+                new Route("/cross.csv", parts::crossCsv),
+                new Route("/api/cross", parts::crossJson),
+                new Route("/api/cross.schema.json", parts::crossSchema),
                 new Route("/api/parts", parts::parts),
                 new Route("/api/parts.schema.json", parts::partsSchema),
                 new Route("/api/answer.schema.json", api::answerSchema));

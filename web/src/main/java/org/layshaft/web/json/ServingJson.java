@@ -71,7 +71,7 @@ public record ServingJson(
                 FitWording.notes(serving));
     }
 
-    private static Map<String, String> numbers(Map<String, CataloguePart> parts) {
+    static Map<String, String> numbers(Map<String, CataloguePart> parts) {
         Map<String, String> numbers = new LinkedHashMap<>();
         parts.forEach((place, part) -> numbers.put(place, part.number()));
         return numbers;

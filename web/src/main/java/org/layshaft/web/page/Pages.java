@@ -14,6 +14,7 @@ public final class Pages {
     private final SuspectsPage suspects;
     private final FitPage fit;
     private final CheckPages checks;
+    private final CrossPage cross;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
@@ -22,6 +23,7 @@ public final class Pages {
         this.suspects = new SuspectsPage(desk, templates);
         this.fit = new FitPage(desk, templates);
         this.checks = new CheckPages(desk.parts(), templates);
+        this.cross = new CrossPage(desk.parts(), templates);
     }
 
     /**
@@ -50,6 +52,11 @@ public final class Pages {
     /** The pages that explain fit checks. */
     public CheckPages checks() {
         return checks;
+    }
+
+    /** The page of sets against boxes. */
+    public CrossPage cross() {
+        return cross;
     }
 
     /** The drawing by itself, as SVG. */
