@@ -42,9 +42,7 @@ final class Meetings {
                 .forEach(teeth -> found.add(MeetingKind.CLUTCHING, teeth.gear(), teeth.sleeve()));
         layout.all(BlockingRing.class).forEach(found::ring);
         layout.all(Sleeve.class).forEach(sleeve -> found.add(MeetingKind.SLIDING, sleeve.id(), sleeve.hub()));
-        layout.all(Fitting.class)
-                .filter(part -> part.kind() == PartKind.KEYS)
-                .forEach(found::keys);
+        layout.all(Fitting.class).filter(part -> part.kind() == PartKind.KEYS).forEach(found::keys);
         layout.all(Hub.class).forEach(hub -> found.add(MeetingKind.HUB, hub.id(), hub.shaft()));
         layout.all(Fork.class).forEach(fork -> {
             found.add(MeetingKind.FORK, fork.id(), fork.member());

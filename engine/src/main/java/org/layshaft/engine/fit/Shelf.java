@@ -39,8 +39,7 @@ final class Shelf {
 
     /** Every way to put the whole of a set in that this part is only to be had or used in, with the part at this place. */
     Stream<Placement> wholeSets(CataloguePart part, String place) {
-        return Stream.concat(
-                        together.wholeSets(part.number()).stream(), together.designs(part.number()).stream())
+        return Stream.concat(together.wholeSets(part.number()).stream(), together.designs(part.number()).stream())
                 .distinct()
                 .flatMap(set -> placements.of(set, catalogue).stream())
                 .filter(placement -> isAt(placement, part, place));

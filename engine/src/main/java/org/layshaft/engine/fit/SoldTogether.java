@@ -25,9 +25,10 @@ final class SoldTogether {
                                 .add(set)));
         catalogue.sets().values().stream()
                 .filter(PartSet::oneDesign)
-                .forEach(set -> set.parts().values().forEach(part -> designs
-                        .computeIfAbsent(part, none -> new ArrayList<>())
-                        .add(set)));
+                .forEach(set -> set.parts()
+                        .values()
+                        .forEach(part -> designs.computeIfAbsent(part, none -> new ArrayList<>())
+                                .add(set)));
         catalogue.parts().values().stream()
                 .filter(part -> !wholeSets.containsKey(part.number()))
                 .forEach(part -> units.put(part.number(), PartSet.of(part)));

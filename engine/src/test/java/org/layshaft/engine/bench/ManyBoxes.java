@@ -62,7 +62,9 @@ final class ManyBoxes {
         Map<String, String> roles = new LinkedHashMap<>();
         set.parts().forEach((role, number) -> roles.put(role, part(number, copy)));
         String number = set.number() + "-" + copy;
-        sets.put(number, new PartSet(number, set.name(), set.shape(), roles, set.onlyWhole(), set.note()));
+        sets.put(
+                number,
+                new PartSet(number, set.name(), set.shape(), roles, set.onlyWhole(), set.oneDesign(), set.note()));
     }
 
     private String part(String number, int copy) {

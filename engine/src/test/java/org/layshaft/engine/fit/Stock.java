@@ -39,7 +39,7 @@ final class Stock {
         for (int at = 0; at < rolesAndNumbers.length; at += 2) {
             byRole.put(rolesAndNumbers[at], rolesAndNumbers[at + 1]);
         }
-        sets.put(number, new PartSet(number, number, shape, byRole, onlyWhole, ""));
+        sets.put(number, new PartSet(number, number, shape, byRole, onlyWhole, false, ""));
         return this;
     }
 

@@ -14,13 +14,20 @@ import java.util.Map;
  * @param note anything that a person should read; empty where there is nothing
  */
 public record PartSet(
-        String number, String name, SetShape shape, Map<String, String> parts, boolean onlyWhole, boolean oneDesign, String note) {
+        String number,
+        String name,
+        SetShape shape,
+        Map<String, String> parts,
+        boolean onlyWhole,
+        boolean oneDesign,
+        String note) {
     public PartSet {
         parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     }
 
     /** A part by itself. */
     public static PartSet of(CataloguePart part) {
-        return new PartSet(part.number(), part.name(), SetShape.SINGLE, Map.of("part", part.number()), false, false, "");
+        return new PartSet(
+                part.number(), part.name(), SetShape.SINGLE, Map.of("part", part.number()), false, false, "");
     }
 }

@@ -44,7 +44,9 @@ public final class OneDesign implements FitCheck {
         String then = whole.isPresent() ? "all of it" : "not " + String.join(", ", missing(shown, now));
         return judging.holds(
                 whole.isPresent(),
-                List.of(Figure.of("set " + shown.number(), "of one design"), Figure.of("of it stands there then", then)),
+                List.of(
+                        Figure.of("set " + shown.number(), "of one design"),
+                        Figure.of("of it stands there then", then)),
                 new Limit(
                         "must stand beside the rest of the set",
                         "the catalogue: %s"
