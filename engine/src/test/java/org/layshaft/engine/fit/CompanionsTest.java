@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.layshaft.engine.fit.check.NormalModule;
 import org.layshaft.engine.fit.check.OnlyWhole;
 import org.layshaft.kb.catalogue.CataloguePart;
+import org.layshaft.kb.catalogue.ComponentKind;
+import org.layshaft.kb.catalogue.Facts;
 import org.layshaft.kb.catalogue.PartSet;
 import org.layshaft.kb.catalogue.SetShape;
 
@@ -82,6 +84,13 @@ class CompanionsTest {
         assertEquals(
                 List.of("normal-module"),
                 alone.failing().map(judgement -> judgement.check().id()).toList());
+    }
+
+    @Test
+    void a_mate_of_which_nothing_is_told_is_no_companion() {
+        Stock stock = new Stock().box("curlew").gear("new", 3).part("dark", ComponentKind.GEAR, Facts.NONE);
+        Serving serving = serve(stock, "new", "third");
+        assertEquals(List.of(List.of("new")), ordered(serving));
     }
 
     @Test
