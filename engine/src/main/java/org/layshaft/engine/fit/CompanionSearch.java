@@ -1,6 +1,7 @@
 package org.layshaft.engine.fit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,8 +13,8 @@ import org.layshaft.kb.catalogue.PartSet;
 
 /**
  * Finds the fewest further units that let a set serve. One check that fails can only be cured by another part at one of
- * the places that have a bearing on it, so the search branches on those alone; it goes one unit deeper only when there is
- * no answer with fewer, and so what it finds is the smallest.
+ * the places that have a bearing on it, so the search branches on those alone, at the check with the fewest parts to choose
+ * from; it goes one unit deeper only when there is no answer with fewer, and so what it finds is the smallest.
  */
 final class CompanionSearch {
     /** Further units beyond which it is another box. */
@@ -60,17 +61,41 @@ final class CompanionSearch {
         if (answers.size() >= MOST_ANSWERS * 2) {
             return;
         }
-        Unfit unfit = judges.firstUnfit(before, now);
-        if (unfit == null) {
+        List<Unfit> unfits = judges.unfits(before, now);
+        if (unfits.isEmpty()) {
             answer(now, units, cured);
         } else if (left > 0) {
-            candidates(unfit.meeting(), now).forEach(next -> {
+            Unfit hardest = hardest(unfits, now);
+            candidates(hardest.meeting(), now).forEach(next -> {
                 Fitted then = now.with(next.parts());
-                if (unfit.isCuredBy(then) && isNews(then, left - 1)) {
-                    search(then, append(units, next.set()), append(cured, unfit), left - 1);
+                if (hardest.isCuredBy(then) && mayBeCuredBy(then, unfits, left) && isNews(then, left - 1)) {
+                    search(then, append(units, next.set()), append(cured, hardest), left - 1);
                 }
             });
         }
+    }
+
+    /** The one with the fewest parts to choose from: whatever is chosen in the end, it must be cured. */
+    private Unfit hardest(List<Unfit> unfits, Fitted now) {
+        return unfits.size() == 1
+                ? unfits.get(0)
+                : Collections.min(unfits, Comparator.comparing(unfit -> choice(unfit.meeting(), now)));
+    }
+
+    private int choice(Meeting meeting, Fitted now) {
+        if (meeting.kind() == MeetingKind.TOGETHER) {
+            return 1;
+        }
+        int choice = 0;
+        for (String place : now.places().involved(meeting)) {
+            choice += now.putIn().containsKey(place) ? 0 : shelf.at(place).size();
+        }
+        return choice;
+    }
+
+    /** The last unit must cure everything. */
+    private static boolean mayBeCuredBy(Fitted then, List<Unfit> unfits, int left) {
+        return left > 1 || unfits.stream().allMatch(unfit -> unfit.isCuredBy(then));
     }
 
     /** A whole set may be reached by one of its parts first, with a unit less to go. */

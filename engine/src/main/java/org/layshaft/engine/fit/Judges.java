@@ -1,5 +1,6 @@
 package org.layshaft.engine.fit;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -35,19 +36,18 @@ final class Judges {
         return unlookedAt;
     }
 
-    /** The first that fails; null where nothing does. */
-    Unfit firstUnfit(Fitted before, Fitted now) {
-        for (String place : now.putIn().keySet()) {
-            for (Meeting meeting : now.places().meetingsAt(place)) {
-                if (takesPlace(meeting, now)) {
-                    FitCheck failing = checks.firstFailing(meeting, before, now);
-                    if (failing != null) {
-                        return new Unfit(failing, meeting, before, now);
-                    }
-                }
+    /** The first check that fails at each meeting where one does. */
+    List<Unfit> unfits(Fitted before, Fitted now) {
+        Set<Meeting> concerned = new LinkedHashSet<>();
+        now.putIn().keySet().forEach(place -> concerned.addAll(now.places().meetingsAt(place)));
+        List<Unfit> unfits = new ArrayList<>();
+        for (Meeting meeting : concerned) {
+            FitCheck failing = takesPlace(meeting, now) ? checks.firstFailing(meeting, before, now) : null;
+            if (failing != null) {
+                unfits.add(new Unfit(failing, meeting, before, now));
             }
         }
-        return null;
+        return unfits;
     }
 
     /** The worst of all; it looks no further once something fails. What no check looks at cannot be told. */

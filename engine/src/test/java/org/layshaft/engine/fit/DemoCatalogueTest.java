@@ -164,7 +164,7 @@ class DemoCatalogueTest {
                     curlew-early, SM-1103, output, FITS_WITH, needles-inside, SM-1162
                     curlew-early, SM-1121, first, FITS_WITH, needles-outside, SM-1162
                     curlew-middle, SM-1121, first, FITS, ,
-                    curlew-early, SM-1323, third, FITS_WITH, centre-distance, SM-1313
+                    curlew-early, SM-1323, third, FITS_WITH, backlash, SM-1313
                     curlew-early, SM-1324, third, FITS_WITH, backlash, SM-1314
                     curlew-early, SM-1154, third, FITS, ,
                     curlew-early, SM-1155, third, FITS, ,
@@ -174,7 +174,7 @@ class DemoCatalogueTest {
                     curlew-early, SM-1923, third, CANNOT_BE_TOLD, ,
                     curlew-early, SM-9017, output-bearing, DOES_NOT_FIT, bearing-width,
                     plover-first, SM-2143, 3-4-fork, FITS_WITH, fork-play, SM-2151
-                    plover-first, SM-2142, third-ring, FITS_WITH, only-whole, SM-2151
+                    plover-first, SM-2142, third-ring, FITS_WITH, one-design, SM-2151
                     plover-second, SM-2143, 3-4-fork, FITS, ,
                     plover-first, SM-2171, differential, FITS_WITH, half-shaft-spline, SM-2163
                     plover-first, SM-2161, output, FITS_WITH, needles-inside, SM-2111 SM-9111
@@ -182,10 +182,10 @@ class DemoCatalogueTest {
                     whimbrel-early, SM-6103, output, FITS_WITH, needles-inside, SM-6151 SM-9119
                     whimbrel-early, SM-6213, third, CANNOT_BE_TOLD, ,
                     knot, SM-4054, ring-gear, FITS, ,
-                    knot, SM-4055, ring-gear, FITS_WITH, carrier-ratio, SM-4057
+                    knot, SM-4055, ring-gear, FITS_WITH, carrier-ratio, SM-4071
                     knot, SM-4056, ring-gear, FITS, ,
                     knot, SM-4019, drive-pinion, FITS_WITH, lapped-pair, SM-4054
-                    bittern, SM-4452, ring-gear, FITS_WITH, carrier-ratio, SM-4454
+                    bittern, SM-4452, ring-gear, FITS_WITH, carrier-ratio, SM-4471
                     bittern, SM-4453, ring-gear, FITS, ,
                     woodcock, SM-4351, ring-gear, CANNOT_BE_TOLD, ,
                     greenshank, SM-5110, ring, FITS_WITH, only-whole, SM-5050
