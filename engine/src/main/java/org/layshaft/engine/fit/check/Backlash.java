@@ -7,7 +7,6 @@ import org.layshaft.engine.fit.Held;
 import org.layshaft.engine.fit.Judgement;
 import org.layshaft.engine.fit.Judging;
 import org.layshaft.engine.involute.InvoluteGear;
-import org.layshaft.engine.involute.InvolutePair;
 import org.layshaft.kb.catalogue.FactName;
 import org.layshaft.kb.catalogue.FactName.Unit;
 
@@ -35,10 +34,10 @@ public final class Backlash extends ParallelReckoning {
     }
 
     private static Optional<Judgement> judge(Judging judging, Mated mated, double leastMm, double mostMm) {
-        Figure smallest =
-                Figure.of("the smallest backlash", mated.least(InvolutePair::circumferentialBacklashMm), Unit.MM);
-        Figure greatest =
-                Figure.of("the greatest backlash", mated.most(InvolutePair::circumferentialBacklashMm), Unit.MM);
+        double nearMm = mated.near().circumferentialBacklashMm();
+        double farMm = mated.far().circumferentialBacklashMm();
+        Figure smallest = Figure.of("the smallest backlash", Math.min(nearMm, farMm), Unit.MM);
+        Figure greatest = Figure.of("the greatest backlash", Math.max(nearMm, farMm), Unit.MM);
         Figure worse = leastMm - smallest.number() > greatest.number() - mostMm ? smallest : greatest;
         return judging.between(
                 List.of(smallest, greatest), worse, leastMm, mostMm, "the backlash that both gears are to run with");

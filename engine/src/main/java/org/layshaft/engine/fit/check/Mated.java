@@ -30,10 +30,6 @@ record Mated(InvolutePair near, InvolutePair far) {
         return Math.min(figure.applyAsDouble(near), figure.applyAsDouble(far));
     }
 
-    double most(ToDoubleFunction<InvolutePair> figure) {
-        return Math.max(figure.applyAsDouble(near), figure.applyAsDouble(far));
-    }
-
     private static boolean alike(double one, double other) {
         return Math.abs(one - other) <= ALIKE * Math.min(one, other) || one == other;
     }
