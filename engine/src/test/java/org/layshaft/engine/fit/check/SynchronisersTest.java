@@ -39,6 +39,8 @@ class SynchronisersTest {
             key-slots            | second-ring | ring/slots               | 3      | 4
             key-slot-width       | second-ring | ring/slot_mm             | 9      | 8.99
             key-slot-width       | second-ring | ring/slot_mm             | 15.432 | 15.434
+            key-width            | 1-2-keys    | key/width_mm             | 8.98   | 8.99
+            key-width            | 1-2-keys    | key/width_mm             | 8.6    | 8.59
             sliding-count        | 1-2-hub     | sliding/teeth            | 42     | 39
             sliding-diameter     | 1-2-hub     | sliding/diameter_mm      | 86     | 85
             fork-play            | 1-2-fork    | pad/width_mm             | 9.15   | 9.16
@@ -98,7 +100,7 @@ class SynchronisersTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(
-                "The cone angle is 0.0 degrees. It must be more than 0 and below 90, from axis to surface.",
+                "The cone angle is 0 degrees. It must be more than 0 and below 90, from axis to surface.",
                 failing.remark());
     }
 }

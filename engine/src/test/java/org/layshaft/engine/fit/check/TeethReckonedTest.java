@@ -120,7 +120,7 @@ class TeethReckonedTest {
         FittingBox bare = SpurPair.in(FittingBox.phalarope()).with(SpurPair.GEAR, Fact.of(FactName.TIP_MM, 70));
         Judgement failing = of(bare, "interference", "drive");
         assertTrue(failing.fails());
-        assertTrue(failing.remark().contains("tip diameter is 70.0 mm"), failing.remark());
+        assertTrue(failing.remark().contains("tip diameter is 70 mm"), failing.remark());
     }
 
     private static Judgement of(FittingBox box, String check, String gear) {
