@@ -69,11 +69,20 @@ public final class PartsCounter {
 
     /** Whether the set serves there, as it is or with companions. */
     public Serving serve(Placement placement, BuiltBox box) {
+        return serve(placement, box, CompanionSearch.MOST_UNITS);
+    }
+
+    /**
+     * The same, sooner.
+     *
+     * @param mostCompanions how many further units are tried; each more takes far longer than the one before
+     */
+    public Serving serve(Placement placement, BuiltBox box, int mostCompanions) {
         Fitted now = box.fitted().with(placement.parts());
         List<Judgement> judgements = judges.judge(box.fitted(), now);
         Set<String> unlookedAt = Judges.unlookedAt(now, judgements);
         List<Companions> companions = judgements.stream().anyMatch(Judgement::fails)
-                ? companions(placement, box, CompanionSearch.MOST_UNITS)
+                ? companions(placement, box, mostCompanions)
                 : List.of();
         return new Serving(
                 box, placement, verdict(judgements, unlookedAt, companions), companions, judgements, unlookedAt);

@@ -26,7 +26,8 @@ import picocli.CommandLine.Option;
 final class CrossCommand extends Subcommand {
     @Option(
             names = "--companions",
-            description = "Try what does not fit as it is with further parts; that takes far longer.")
+            description =
+                    "Try what does not fit as it is with one further unit; that takes far longer. \"layshaft fit\" tries up to three.")
     private boolean companions;
 
     @Option(names = "--box", paramLabel = "BOX", description = "Only this layout or build.")

@@ -18,7 +18,6 @@ import org.layshaft.web.desk.SupplyWording;
 
 /** What the parts counter says, as plain text. */
 final class FitText {
-    private static final int MOST_WHOLE = 6;
     private static final int MOST_CURES = 3;
 
     private final TextPage page = new TextPage();
@@ -35,9 +34,8 @@ final class FitText {
     private String write(Catalogue catalogue) {
         page.paragraph(FitSaid.asked(answer) + ".");
         page.paragraph(FitSaid.lead(answer));
-        int whole = answer.isWhole() ? MOST_WHOLE : 0;
-        answer.servings().stream().limit(whole).forEach(this::whole);
-        rest(answer.servings().stream().skip(whole).toList());
+        answer.inFull().forEach(this::whole);
+        rest(answer.inBrief());
         for (Supplied supplied : answer.supplies()) {
             page.list(
                     "What is supplied for %s%s:"
@@ -95,7 +93,7 @@ final class FitText {
         servings.stream()
                 .filter(serving -> serving.verdict() == FitVerdict.DOES_NOT_FIT)
                 .forEach(serving -> table.row(row(serving)));
-        page.block(table.toString());
+        page.block(table.toString()).paragraph(FitSaid.OF_BRIEF);
     }
 
     private static List<String> row(Serving serving) {

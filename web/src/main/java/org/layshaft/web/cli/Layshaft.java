@@ -29,6 +29,8 @@ import picocli.CommandLine.Spec;
             SuspectsCommand.class,
             FitCommand.class,
             CrossCommand.class,
+            SwapCommand.class,
+            IdentifyCommand.class,
             RoadCommand.class,
             SoundCommand.class,
             WordsCommand.class

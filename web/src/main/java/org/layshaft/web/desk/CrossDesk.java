@@ -53,7 +53,7 @@ public final class CrossDesk {
 
     /** Makes it here and now, with companions or without, and remembers nothing. */
     public CrossTable make(boolean companions, IntConsumer progress) {
-        return parts.counter().cross(sets(), boxes(), companions ? 1 : 0, progress);
+        return parts.counter().cross(sets(), boxes(), companions ? FitDesk.BRIEFLY : 0, progress);
     }
 
     private synchronized CompletableFuture<CrossTable> begun() {

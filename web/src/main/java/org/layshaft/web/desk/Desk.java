@@ -128,6 +128,11 @@ public final class Desk {
         return parts;
     }
 
+    /** Where changes are tried; nothing that is tried is remembered. */
+    public SwapDesk swaps() {
+        return new SwapDesk(parts);
+    }
+
     /** Which gears still work with these faults. */
     public Answer gearsLeft(Layout layout, List<Fault> faults) {
         return answer(new Question.GearsLeft(layout.id(), faults, List.of()));

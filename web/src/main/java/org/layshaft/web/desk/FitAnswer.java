@@ -15,6 +15,7 @@ import org.layshaft.kb.catalogue.PartSet;
  * @param everyBox whether no box was named
  * @param place id of the place asked about
  * @param servings everywhere that it could stand, best first
+ * @param thorough so many of the first were tried with as many further units as ever, the others with one
  * @param supplies what is supplied today: of the set first, then of what else has something to be said
  */
 public record FitAnswer(
@@ -24,6 +25,7 @@ public record FitAnswer(
         Optional<Integer> serial,
         Optional<String> place,
         List<Serving> servings,
+        int thorough,
         List<Supplied> supplies) {
     public FitAnswer {
         boxes = List.copyOf(boxes);
@@ -39,11 +41,16 @@ public record FitAnswer(
     public record Supplied(Optional<BuiltBox> box, Supply supply) {}
 
     FitAnswer with(List<Supplied> all) {
-        return new FitAnswer(set, boxes, everyBox, serial, place, servings, all);
+        return new FitAnswer(set, boxes, everyBox, serial, place, servings, thorough, all);
     }
 
-    /** Whether one set in chosen boxes was asked about, so that everything is to be shown. */
-    public boolean isWhole() {
-        return set.isPresent() && !everyBox;
+    /** What was tried thoroughly. */
+    public List<Serving> inFull() {
+        return servings.subList(0, thorough);
+    }
+
+    /** What was not. */
+    public List<Serving> inBrief() {
+        return servings.subList(thorough, servings.size());
     }
 }

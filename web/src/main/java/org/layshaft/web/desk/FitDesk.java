@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.layshaft.engine.fit.BuiltBox;
+import org.layshaft.engine.fit.FitVerdict;
 import org.layshaft.engine.fit.Judgement;
 import org.layshaft.engine.fit.PartsCounter;
 import org.layshaft.engine.fit.Placement;
@@ -15,6 +17,12 @@ import org.layshaft.kb.catalogue.PartSet;
 
 /** Says where what is asked for serves. Thread-safe. */
 public final class FitDesk {
+    /** With so many further units is tried what is only told in brief; each more takes far longer. */
+    static final int BRIEFLY = 1;
+
+    /** So many places of one set in chosen boxes are tried with as many further units as ever. */
+    private static final int MOST_THOROUGH = 3;
+
     /** Among equals, where its own parts stand already. */
     private static final Comparator<Serving> BEST_FIRST = Comparator.comparing(Serving::verdict)
             .thenComparing(serving -> serving.failing().count())
@@ -61,15 +69,30 @@ public final class FitDesk {
             Optional<String> place) {
         PartsCounter counter = parts.counter();
         List<PartSet> sets = set.map(List::of).orElseGet(() -> parts.orderable(place.isPresent()));
-        List<Serving> servings = boxes.stream()
+        List<Serving> brief = boxes.parallelStream()
                 .flatMap(box -> sets.stream()
                         .flatMap(each -> counter.placements(each, box).stream())
                         .filter(placement -> isAt(placement, place))
-                        .map(placement -> counter.serve(placement, box)))
+                        .map(placement -> counter.serve(placement, box, BRIEFLY)))
                 .sorted(BEST_FIRST)
                 .toList();
-        FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, List.of());
+        int thorough = set.isPresent() && !everyBox ? Math.min(MOST_THOROUGH, brief.size()) : 0;
+        List<Serving> servings = Stream.concat(
+                        brief.stream()
+                                .limit(thorough)
+                                .parallel()
+                                .map(this::thoroughly)
+                                .sorted(BEST_FIRST),
+                        brief.stream().skip(thorough))
+                .toList();
+        FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, thorough, List.of());
         return answer.with(new Supplying(counter).of(answer));
+    }
+
+    private Serving thoroughly(Serving brief) {
+        return brief.verdict() == FitVerdict.DOES_NOT_FIT
+                ? parts.counter().serve(brief.placement(), brief.box())
+                : brief;
     }
 
     private static long atHome(Serving serving) {

@@ -9,6 +9,10 @@ import org.layshaft.engine.fit.Serving;
 
 /** What the parts counter says first. */
 public final class FitSaid {
+    /** What there is to know of what is told in brief. */
+    public static final String OF_BRIEF = "Told in brief, what does not fit was tried with one further unit at most;"
+            + " asked about by its box and place, it is tried with up to three.";
+
     private FitSaid() {}
 
     /** What was asked: {@code SM-4103, third pair, in early Curlew, serial numbers up to 1249}. */
@@ -34,9 +38,10 @@ public final class FitSaid {
         if (best.isEmpty()) {
             return nowhere(answer);
         }
-        return answer.isWhole() && answer.servings().size() == 1
-                ? FitWording.verdict(best.get())
-                : answer.set().isPresent() && answer.isWhole() ? bestOf(answer, best.get()) : counted(answer);
+        if (answer.thorough() == 0) {
+            return counted(answer);
+        }
+        return answer.servings().size() == 1 ? FitWording.verdict(best.get()) : bestOf(answer, best.get());
     }
 
     private static String nowhere(FitAnswer answer) {

@@ -10,10 +10,13 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.fit.PartsCounter;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.PartSet;
 import org.layshaft.kb.catalogue.SetShape;
+import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 
 /** The catalogue, and whoever answers about it: made ready when it is first asked. Thread-safe. */
@@ -39,6 +42,20 @@ public final class PartsDesk {
 
     public Catalogue catalogue() {
         return knowledge.catalogue();
+    }
+
+    /** For layouts that are only tried: what it is asked about goes with it. */
+    Reasoner passingReasoner() {
+        return Reasoners.standard(knowledge);
+    }
+
+    /** The layout of this id or name. */
+    Optional<Layout> layout(String written) {
+        String wanted = written.strip();
+        return knowledge.layouts().values().stream()
+                .filter(layout ->
+                        layout.id().equalsIgnoreCase(wanted) || layout.name().equalsIgnoreCase(wanted))
+                .findFirst();
     }
 
     BuiltBoxes boxes() {

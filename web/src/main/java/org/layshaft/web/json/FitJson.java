@@ -1,6 +1,7 @@
 package org.layshaft.web.json;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.FitAnswer;
@@ -15,6 +16,8 @@ import org.layshaft.web.desk.SupplyWording;
  * @param serial null where none was given
  * @param place id of the place asked about; null for wherever something can stand
  * @param servings everywhere that it could stand, best first
+ * @param thorough so many of the first were tried with as many further units as ever, and are given with every check; the
+ *     others were tried with one, and are given with what does not hold
  * @param supplies what is supplied today: of the set first, then of what else has something to be said
  */
 public record FitJson(
@@ -23,6 +26,7 @@ public record FitJson(
         Integer serial,
         String place,
         List<ServingJson> servings,
+        int thorough,
         List<SupplyJson> supplies,
         List<String> cautions) {
 
@@ -58,9 +62,11 @@ public record FitJson(
                 BuiltBoxJson.all(answer.boxes()),
                 answer.serial().orElse(null),
                 answer.place().orElse(null),
-                answer.servings().stream()
-                        .map(serving -> ServingJson.of(serving, answer.isWhole()))
+                Stream.concat(
+                                answer.inFull().stream().map(serving -> ServingJson.of(serving, true)),
+                                answer.inBrief().stream().map(serving -> ServingJson.of(serving, false)))
                         .toList(),
+                answer.thorough(),
                 answer.supplies().stream()
                         .map(supplied -> SupplyJson.of(supplied, catalogue))
                         .toList(),

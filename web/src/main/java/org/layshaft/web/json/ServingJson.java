@@ -19,7 +19,7 @@ import org.layshaft.web.desk.FitWording;
  * @param verdict {@code fits}, {@code fits-with}, {@code cannot-be-told} or {@code does-not-fit}
  * @param companions the smallest sets of further parts that help; any one of them will do
  * @param missing what is missing, in clauses
- * @param checks with the set alone put in; where many servings were asked for, only those that do not hold
+ * @param checks with the set alone put in; of what was not tried thoroughly, only those that do not hold
  */
 public record ServingJson(
         String set,

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.layshaft.engine.fit.BuiltBox;
 import org.layshaft.engine.fit.FitVerdict;
-import org.layshaft.engine.fit.Serving;
 import org.layshaft.kb.catalogue.PartSet;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.Cautions;
@@ -21,9 +20,6 @@ import org.layshaft.web.desk.PartsDesk;
 
 /** The page of the parts counter: does this set serve in that box, and what fits here. Thread-safe. */
 public final class FitPage {
-    /** As many are shown with every check; those beyond are rows of a table. */
-    private static final int MOST_WHOLE = 6;
-
     private final PartsDesk parts;
     private final FitDesk desk;
     private final Templates templates;
@@ -89,10 +85,7 @@ public final class FitPage {
     }
 
     private FitView answered(FitRequest request, FitAnswer answer) {
-        int whole = answer.isWhole() ? MOST_WHOLE : 0;
-        List<Serving> inFull = answer.servings().stream().limit(whole).toList();
-        Map<Boolean, List<ServingView>> brief = answer.servings().stream()
-                .skip(whole)
+        Map<Boolean, List<ServingView>> brief = answer.inBrief().stream()
                 .collect(Collectors.partitioningBy(
                         serving -> serving.verdict() == FitVerdict.DOES_NOT_FIT,
                         Collectors.mapping(ServingView::brief, Collectors.toList())));
@@ -102,7 +95,7 @@ public final class FitPage {
                 List.of(),
                 FitSaid.asked(answer),
                 FitSaid.lead(answer),
-                inFull.stream().map(ServingView::whole).toList(),
+                answer.inFull().stream().map(ServingView::whole).toList(),
                 brief.get(false),
                 brief.get(true),
                 SuppliedView.all(answer.supplies(), parts.catalogue()),

@@ -1,6 +1,7 @@
 package org.layshaft.web.page;
 
 import java.util.List;
+import org.layshaft.web.desk.FitSaid;
 
 /**
  * The page of the parts counter.
@@ -38,6 +39,15 @@ record FitView(
 
     public boolean hasSuggestions() {
         return !suggestions.isEmpty();
+    }
+
+    public boolean isInBrief() {
+        return hasRows() || hasOthers();
+    }
+
+    /** What there is to know of what is told in brief. */
+    public String ofBrief() {
+        return FitSaid.OF_BRIEF;
     }
 
     public boolean hasRows() {

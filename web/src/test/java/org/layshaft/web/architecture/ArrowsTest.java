@@ -23,10 +23,16 @@ class ArrowsTest {
                                     "org.layshaft.engine",
                                     "org.layshaft.engine.api",
                                     "org.layshaft.engine.exact",
+                                    "org.layshaft.engine.fit",
+                                    "org.layshaft.engine.identify",
+                                    "org.layshaft.engine.spline",
+                                    "org.layshaft.engine.swap",
+                                    "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.road",
                                     "org.layshaft.engine.sound",
                                     "org.layshaft.engine.stated",
                                     "org.layshaft.engine.swap",
+                                    "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.words")
                             .negate()

@@ -46,6 +46,12 @@ class AccessibilityTest {
         "puzzled, /?layout=avocet&q=fish+and+chips, light, 1400",
         "listening, /sound?layout=curlew&gear=3&rpm=2400&hz=756, light, 1400",
         "listening, /sound?layout=heron&gear=1+low+slow&rpm=1200&hz=30, dark, 500",
+        "fitting, /fit?set=SM-1152&box=curlew-early&place=third, light, 1400",
+        "fitting, /fit?set=SM-1152&box=curlew-early&place=third, dark, 500",
+        "choosing, /fit?set=SM-1, light, 1400",
+        "crossed, /cross?box=curlew&shape=pair, light, 1400",
+        "crossed, /cross?shape=train, dark, 500",
+        "explained, /fit/check/normal-module, light, 1400",
         "refused, /?layout=dunlin, light, 1400"
     })
     void nothingStandsInAnybodysWay(String name, String path, String scheme, int width) {
@@ -67,6 +73,8 @@ class AccessibilityTest {
         "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 360",
         "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 768",
         "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 1920",
+        "fit, /fit?set=SM-1152&box=curlew-early&place=third, 360",
+        "cross, /cross, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 1920"
     })
