@@ -81,9 +81,8 @@ public final class PartsCounter {
         Fitted now = box.fitted().with(placement.parts());
         List<Judgement> judgements = judges.judge(box.fitted(), now);
         Set<String> unlookedAt = Judges.unlookedAt(now, judgements);
-        List<Companions> companions = judgements.stream().anyMatch(Judgement::fails)
-                ? companions(placement, box, mostCompanions)
-                : List.of();
+        List<Companions> companions =
+                judgements.stream().anyMatch(Judgement::fails) ? companions(placement, box, mostCompanions) : List.of();
         return new Serving(
                 box, placement, verdict(judgements, unlookedAt, companions), companions, judgements, unlookedAt);
     }

@@ -13,8 +13,6 @@ import org.layshaft.web.json.CrossJson;
 import org.layshaft.web.json.FitJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.PartsJson;
-import org.layshaft.web.json.Problems;
-import org.layshaft.web.page.Answered;
 import org.layshaft.web.page.Pages;
 
 /** The parts counter: its page, and the same in JSON. */
@@ -30,7 +28,7 @@ final class PartsEndpoints {
     }
 
     Reply page(Call call) {
-        return reply(pages.fit().answer(request(call)));
+        return Reply.of(pages.fit().answer(request(call)));
     }
 
     Reply check(Call call) {
@@ -57,7 +55,7 @@ final class PartsEndpoints {
     }
 
     Reply cross(Call call) {
-        return reply(pages.cross().answer(crossing(call)));
+        return Reply.of(pages.cross().answer(crossing(call)));
     }
 
     Reply crossCsv(Call call) {
@@ -87,14 +85,6 @@ final class PartsEndpoints {
                 call.first("shape"),
                 call.first("verdict"),
                 call.first("companions").filter("yes"::equals).isPresent());
-    }
-
-    private static Reply reply(Answered answered) {
-        int status = answered.problem()
-                .map(Problems::of)
-                .map(problem -> problem.status())
-                .orElse(200);
-        return Reply.of(status, Reply.HTML, answered.html());
     }
 
     private static FitRequest request(Call call) {

@@ -2,6 +2,8 @@ package org.layshaft.web.http;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.layshaft.web.json.Problems;
+import org.layshaft.web.page.Answered;
 
 /**
  * What is sent back.
@@ -18,6 +20,11 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
 
     static Reply of(int status, String contentType, String text) {
         return new Reply(status, contentType, text.getBytes(StandardCharsets.UTF_8), Map.of());
+    }
+
+    /** A page, with the status that its problem has where it has one. */
+    static Reply of(Answered page) {
+        return of(page.problem().map(problem -> Problems.of(problem).status()).orElse(200), HTML, page.html());
     }
 
     /** That what was asked for stands at another address. */

@@ -13,6 +13,7 @@ final class Routes {
         Assets assets = Assets.load();
         PageEndpoints page = new PageEndpoints(pages);
         PartsEndpoints parts = new PartsEndpoints(desk, pages);
+        SwapEndpoints swaps = new SwapEndpoints(desk, pages);
         return List.of(
                 new Route("/", page::page),
                 new Route("/drawing/*.svg", page::drawing),
@@ -39,6 +40,12 @@ final class Routes {
                 new Route("/cross.csv", parts::crossCsv),
                 new Route("/api/cross", parts::crossJson),
                 new Route("/api/cross.schema.json", parts::crossSchema),
+                new Route("/swap", swaps::page),
+                new Route("/api/swap", swaps::swap),
+                new Route("/api/swap.schema.json", swaps::swapSchema),
+                new Route("/identify", swaps::bench),
+                new Route("/api/identify", swaps::identify),
+                new Route("/api/identify.schema.json", swaps::identifySchema),
                 new Route("/api/parts", parts::parts),
                 new Route("/api/parts.schema.json", parts::partsSchema),
                 new Route("/api/answer.schema.json", api::answerSchema));

@@ -15,6 +15,8 @@ public final class Pages {
     private final FitPage fit;
     private final CheckPages checks;
     private final CrossPage cross;
+    private final SwapPage swap;
+    private final IdentifyPage identify;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
@@ -24,6 +26,8 @@ public final class Pages {
         this.fit = new FitPage(desk, templates);
         this.checks = new CheckPages(desk.parts(), templates);
         this.cross = new CrossPage(desk.parts(), templates);
+        this.swap = new SwapPage(desk, templates);
+        this.identify = new IdentifyPage(templates);
     }
 
     /**
@@ -57,6 +61,16 @@ public final class Pages {
     /** The page of sets against boxes. */
     public CrossPage cross() {
         return cross;
+    }
+
+    /** The page of what a change does. */
+    public SwapPage swap() {
+        return swap;
+    }
+
+    /** The page of the bench. */
+    public IdentifyPage identify() {
+        return identify;
     }
 
     /** The drawing by itself, as SVG. */

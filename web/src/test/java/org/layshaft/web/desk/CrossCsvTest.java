@@ -25,7 +25,7 @@ class CrossCsvTest {
             =A1,B1              | "'=A1,B1"
             """)
     void everyCellIsTextAndStaysOne(String name, String written) {
-        PartSet set = new PartSet("X-1", name, SetShape.PAIR, Map.of("gear", "X-2", "mate", "X-3"), false, "");
+        PartSet set = new PartSet("X-1", name, SetShape.PAIR, Map.of("gear", "X-2", "mate", "X-3"), false, false, "");
         CrossTable table = new CrossTable(
                 List.of(set), List.of(Demo.desk().parts().counter().boxes().get("curlew-early")), Map.of());
 
@@ -37,7 +37,7 @@ class CrossCsvTest {
 
     @Test
     void aLineBreakStaysWithinItsCell() {
-        PartSet set = new PartSet("X-1", "a\nb", SetShape.PAIR, Map.of(), false, "");
+        PartSet set = new PartSet("X-1", "a\nb", SetShape.PAIR, Map.of(), false, false, "");
         CrossTable table = new CrossTable(
                 List.of(set), List.of(Demo.desk().parts().counter().boxes().get("curlew-early")), Map.of());
 

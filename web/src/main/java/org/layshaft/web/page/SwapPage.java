@@ -1,0 +1,113 @@
+package org.layshaft.web.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.layshaft.engine.words.Names;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.web.desk.BadInputException;
+import org.layshaft.web.desk.Cautions;
+import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.FitWording;
+import org.layshaft.web.desk.SwapAnswer;
+import org.layshaft.web.desk.SwapDesk;
+import org.layshaft.web.desk.SwapLine;
+import org.layshaft.web.desk.SwapLines;
+import org.layshaft.web.desk.SwapRequest;
+import org.layshaft.web.desk.SwapWording;
+import org.layshaft.web.page.FitFormView.ChoiceView;
+import org.layshaft.web.page.SwapView.GearView;
+import org.layshaft.web.page.SwapView.SwapFormView;
+
+/** The page of what another set, tyre, axle ratio or speedometer gear does. Thread-safe. */
+public final class SwapPage {
+    private final Desk desk;
+    private final SwapDesk swaps;
+    private final Templates templates;
+
+    SwapPage(Desk desk, Templates templates) {
+        this.desk = desk;
+        this.swaps = desk.swaps();
+        this.templates = templates;
+    }
+
+    /** The page; what cannot be used is said on it, above the form to put it right in. */
+    public Answered answer(SwapRequest request) {
+        if (request.box().isEmpty()) {
+            return Answered.with(fill(request, List.of(), Optional.empty()));
+        }
+        try {
+            return Answered.with(fill(request, List.of(), Optional.of(swaps.swap(request))));
+        } catch (BadInputException problem) {
+            List<String> trouble = problem.getMessage().lines().toList();
+            return new Answered(Optional.of(problem), fill(request, trouble, Optional.empty()));
+        }
+    }
+
+    private String fill(SwapRequest request, List<String> trouble, Optional<SwapAnswer> answer) {
+        List<SwapLine> lines =
+                answer.map(each -> SwapLines.of(each.comparison())).orElse(List.of());
+        return templates.fill(
+                "swap",
+                new SwapView(
+                        boxes(request.box()),
+                        form(request),
+                        trouble,
+                        answer.map(SwapWording::asked).orElse(null),
+                        answer.map(SwapWording::says).orElse(List.of()),
+                        answer.flatMap(SwapAnswer::serving)
+                                .map(ServingView::brief)
+                                .orElse(null),
+                        gears(lines),
+                        SwapWording.untold(lines),
+                        Cautions.ofParts(),
+                        "/api/swap" + SwapAddress.query(request)));
+    }
+
+    private List<ChoiceView> boxes(Optional<String> chosen) {
+        Stream<ChoiceView> layouts =
+                desk.knowledge().layouts().values().stream().map(layout -> choice(layout.id(), name(layout), chosen));
+        Stream<ChoiceView> builds = desk.parts().counter().boxes().values().stream()
+                .map(box -> choice(box.build().id(), FitWording.of(box), chosen));
+        Map<String, ChoiceView> all = new LinkedHashMap<>();
+        Stream.concat(layouts, builds).forEach(each -> all.putIfAbsent(each.value(), each));
+        return List.copyOf(all.values());
+    }
+
+    private static String name(Layout layout) {
+        return layout.name() + ", as the layout has it";
+    }
+
+    private static ChoiceView choice(String value, String text, Optional<String> chosen) {
+        return new ChoiceView(
+                value, text, chosen.filter(value::equalsIgnoreCase).isPresent());
+    }
+
+    private static SwapFormView form(SwapRequest request) {
+        return new SwapFormView(
+                request.serial().orElse(""),
+                request.set().orElse(""),
+                request.place().orElse(""),
+                request.tyre().orElse(""),
+                request.wasTyre().orElse(""),
+                request.axle().orElse(""),
+                request.drive().orElse(""),
+                request.cruise().orElse(""),
+                request.shift().orElse(""),
+                request.torque().orElse(""));
+    }
+
+    private static List<GearView> gears(List<SwapLine> lines) {
+        Map<String, List<SwapLine>> byGear = new LinkedHashMap<>();
+        lines.forEach(line ->
+                byGear.computeIfAbsent(line.gear(), none -> new ArrayList<>()).add(line));
+        return byGear.entrySet().stream()
+                .map(entry -> new GearView(
+                        entry.getKey().isEmpty() ? "Pairs that are changed" : Names.gearName(entry.getKey()),
+                        entry.getValue()))
+                .toList();
+    }
+}
