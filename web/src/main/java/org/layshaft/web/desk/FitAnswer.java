@@ -15,7 +15,7 @@ import org.layshaft.kb.catalogue.PartSet;
  * @param everyBox whether no box was named
  * @param place id of the place asked about
  * @param servings everywhere that it could stand, best first
- * @param thorough so many of the first were tried with as many further units as ever, the others with one
+ * @param thorough so many of the first are given in full, tried with as many further units as ever; the others perhaps with one
  * @param supplies what is supplied today: of the set first, then of what else has something to be said
  */
 public record FitAnswer(
@@ -44,12 +44,12 @@ public record FitAnswer(
         return new FitAnswer(set, boxes, everyBox, serial, place, servings, thorough, all);
     }
 
-    /** What was tried thoroughly. */
+    /** What is given in full. */
     public List<Serving> inFull() {
         return servings.subList(0, thorough);
     }
 
-    /** What was not. */
+    /** What is given in brief. */
     public List<Serving> inBrief() {
         return servings.subList(thorough, servings.size());
     }

@@ -21,7 +21,10 @@ public final class FitDesk {
     static final int BRIEFLY = 1;
 
     /** So many places of one set in chosen boxes are tried with as many further units as ever. */
-    private static final int MOST_THOROUGH = 3;
+    private static final int MOST_THOROUGH = 60;
+
+    /** So many of those are given with every check. */
+    private static final int MOST_IN_FULL = 3;
 
     /** Among equals, where its own parts stand already. */
     private static final Comparator<Serving> BEST_FIRST = Comparator.comparing(Serving::verdict)
@@ -85,7 +88,8 @@ public final class FitDesk {
                                 .sorted(BEST_FIRST),
                         brief.stream().skip(thorough))
                 .toList();
-        FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, thorough, List.of());
+        int inFull = Math.min(MOST_IN_FULL, thorough);
+        FitAnswer answer = new FitAnswer(set, boxes, everyBox, serial, place, servings, inFull, List.of());
         return answer.with(new Supplying(counter).of(answer));
     }
 

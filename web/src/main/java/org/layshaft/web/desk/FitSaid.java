@@ -10,8 +10,9 @@ import org.layshaft.engine.fit.Serving;
 /** What the parts counter says first. */
 public final class FitSaid {
     /** What there is to know of what is told in brief. */
-    public static final String OF_BRIEF = "Told in brief, what does not fit was tried with one further unit at most;"
-            + " asked about by its box and place, it is tried with up to three.";
+    public static final String OF_BRIEF =
+            "Told in brief, what does not fit may have been tried with one further unit only;"
+                    + " asked about by its box and place, it is tried with up to three.";
 
     private FitSaid() {}
 
