@@ -45,11 +45,15 @@ class GuideTest {
         Files.writeString(pack.resolve("pack.json"), MANIFEST);
         Path layouts = Files.createDirectory(pack.resolve("layouts"));
         Path modes = Files.createDirectory(pack.resolve("failure-modes"));
+        Path catalogues = Files.createDirectory(pack.resolve("catalogues"));
         for (MatchResult found :
                 EXAMPLE.matcher(Files.readString(GUIDE)).results().toList()) {
             String example = found.group(1);
             Matcher id = ID.matcher(example);
-            Files.writeString(id.find() ? layouts.resolve(id.group(1) + ".json") : modes.resolve("fork.json"), example);
+            Path others = example.contains("layshaft/catalogue/1")
+                    ? catalogues.resolve("parts.json")
+                    : modes.resolve("fork.json");
+            Files.writeString(id.find() ? layouts.resolve(id.group(1) + ".json") : others, example);
         }
         reading = PackReader.check(List.of(pack));
     }
