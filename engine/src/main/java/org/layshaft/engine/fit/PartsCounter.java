@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.PartSet;
@@ -118,6 +119,11 @@ public final class PartsCounter {
     public CrossTable cross(
             Collection<PartSet> sets, Collection<BuiltBox> boxes, int mostCompanions, IntConsumer progress) {
         return new CrossTables(this, mostCompanions).of(sets, boxes, progress);
+    }
+
+    /** What every check says of one meeting, with what stands in the box now against what stood there before. */
+    public Stream<Judgement> judge(Meeting meeting, Fitted before, Fitted now) {
+        return checks.judge(meeting, before, now);
     }
 
     /** What is supplied today for a number, for boxes of this build. */

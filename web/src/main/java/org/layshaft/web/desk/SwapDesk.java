@@ -16,6 +16,8 @@ import org.layshaft.engine.fit.Serving;
 import org.layshaft.engine.stated.Telling;
 import org.layshaft.engine.swap.Change;
 import org.layshaft.engine.swap.Comparison;
+import org.layshaft.engine.swap.ContactRatios;
+import org.layshaft.engine.swap.FittedContacts;
 import org.layshaft.engine.swap.FittedGears;
 import org.layshaft.engine.swap.OtherTyre;
 import org.layshaft.engine.swap.Running;
@@ -104,10 +106,18 @@ public final class SwapDesk {
         }
         Change whole = change;
         WrittenNumbers possible = new WrittenNumbers();
-        Optional<Comparison> comparison =
-                possible.unlessRefused(() -> Comparison.of(before.layout(), whole, running, parts.passingReasoner()));
+        Optional<Comparison> comparison = possible.unlessRefused(
+                () -> Comparison.of(before.layout(), whole, running, parts.passingReasoner(), contacts(before)));
         possible.refuse();
         return new SwapAnswer(what, before.serving(), comparison.orElseThrow());
+    }
+
+    /** From the parts, where a set is put in. */
+    private ContactRatios contacts(Before before) {
+        return before.serving()
+                .<ContactRatios>map(serving -> new FittedContacts(
+                        parts.counter(), before.layout(), serving.box().fitted(), serving.fittedThen()))
+                .orElse(ContactRatios.FROM_LAYOUT_ALONE);
     }
 
     private static String put(Serving serving) {
