@@ -25,14 +25,12 @@ class ArrowsTest {
                                     "org.layshaft.engine.exact",
                                     "org.layshaft.engine.fit",
                                     "org.layshaft.engine.identify",
-                                    "org.layshaft.engine.spline",
-                                    "org.layshaft.engine.swap",
-                                    "org.layshaft.engine.teeth",
+                                    "org.layshaft.engine.involute",
                                     "org.layshaft.engine.road",
                                     "org.layshaft.engine.sound",
+                                    "org.layshaft.engine.spline",
                                     "org.layshaft.engine.stated",
                                     "org.layshaft.engine.swap",
-                                    "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.teeth",
                                     "org.layshaft.engine.words")
                             .negate()
