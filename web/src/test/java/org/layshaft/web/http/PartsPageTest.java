@@ -95,7 +95,7 @@ class PartsPageTest {
 
         assertTrue(page.contains("fits<span class=\"unseen\">: SM-1150 in Curlew, first generation"), page);
         assertTrue(page.contains("href=\"/fit?set=SM-1150&amp;box=curlew-early\""), page);
-        assertFalse(page.contains("Plover, "), page);
+        assertFalse(page.contains("in Plover, "), page);
     }
 
     @Test
