@@ -58,7 +58,7 @@ final class CompanionSearch {
     }
 
     private void search(Fitted now, List<PartSet> units, List<Unfit> cured, int left) {
-        if (answers.size() >= MOST_ANSWERS * 2) {
+        if (answers.stream().filter(Companions::told).count() >= MOST_ANSWERS) {
             return;
         }
         List<Unfit> unfits = judges.unfits(before, now);

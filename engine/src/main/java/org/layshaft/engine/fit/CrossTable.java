@@ -2,7 +2,6 @@ package org.layshaft.engine.fit;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.layshaft.kb.catalogue.PartSet;
 
 /**
@@ -38,13 +37,5 @@ public record CrossTable(List<PartSet> sets, List<BuiltBox> boxes, Map<Crossing,
     /** Null where the box has no place that the set could stand at. */
     public Cell at(PartSet set, BuiltBox box) {
         return cells.get(new Crossing(set.number(), box.build().id()));
-    }
-
-    /** What comes out so somewhere, by row. */
-    public Stream<PartSet> setsWith(FitVerdict verdict, BuiltBox box) {
-        return sets.stream().filter(set -> {
-            Cell cell = at(set, box);
-            return cell != null && cell.best() == verdict;
-        });
     }
 }

@@ -88,13 +88,6 @@ public final class Fitted {
         return ownPartAt(place) != null;
     }
 
-    /** Whether what stands there was put in, by itself or with what carries it. */
-    public boolean isPutIn(String place) {
-        String carrier = places.carrierOf(place);
-        return placed.containsKey(place)
-                || carrier != null && placed.containsKey(carrier) && !original.containsKey(place);
-    }
-
     /** The parts put in, by place. */
     public Map<String, CataloguePart> putIn() {
         return Collections.unmodifiableMap(placed);

@@ -89,8 +89,7 @@ public final class Judging {
                 before.on(place, feature),
                 () -> brief
                         ? ""
-                        : "the seat of the %s on %s that was there"
-                                .formatted(before.nameOf(feature), named(place, part)));
+                        : "%s that was there, for the %s".formatted(named(place, part), before.nameOf(feature)));
     }
 
     /** The two lines of shafts in the case. */

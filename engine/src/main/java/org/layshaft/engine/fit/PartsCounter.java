@@ -1,9 +1,7 @@
 package org.layshaft.engine.fit;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,15 +96,6 @@ public final class PartsCounter {
 
     private List<Companions> companions(Placement placement, BuiltBox box, int mostUnits) {
         return CompanionSearch.of(judges, shelves.get(box.layout().id()), box.fitted(), placement, mostUnits);
-    }
-
-    /** The set at every place where it can stand in the box, best first. */
-    public List<Serving> everywhere(PartSet set, BuiltBox box) {
-        List<Serving> all = new ArrayList<>();
-        placements(set, box).forEach(placement -> all.add(serve(placement, box)));
-        all.sort(Comparator.comparing(Serving::verdict)
-                .thenComparing(serving -> serving.failing().count()));
-        return all;
     }
 
     /**

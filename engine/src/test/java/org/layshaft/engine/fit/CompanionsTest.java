@@ -93,6 +93,26 @@ class CompanionsTest {
         assertEquals(List.of(List.of("new")), ordered(serving));
     }
 
+    /** A dozen mates that come with a gear of which nothing is told, and one that comes with a gear of the right module. */
+    @Test
+    void what_can_be_told_is_found_behind_however_much_that_cannot() {
+        Stock stock = new Stock().box("curlew").gear("new", 3).part("dark", ComponentKind.GEAR, Facts.NONE);
+        for (int number = 10; number <= 22; number++) {
+            stock.gear("M" + number, 3);
+            String second = "dark";
+            if (number == 22) {
+                stock.gear("like", 2);
+                second = "like";
+            }
+            stock.set("S" + number, SetShape.SHAFT, true, "cluster-third", "M" + number, "second", second);
+        }
+        Serving serving = serve(stock, "new", "third");
+        assertEquals(FitVerdict.FITS_WITH, serving.verdict());
+        assertTrue(
+                ordered(serving).contains(List.of("S22")),
+                () -> ordered(serving).toString());
+    }
+
     @Test
     void what_is_only_sold_whole_brings_the_rest_of_it() {
         Stock stock = new Stock()

@@ -3,6 +3,7 @@ package org.layshaft.engine.fit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,7 +44,7 @@ class CrossTableTest {
         CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), mostCompanions, done -> {});
         for (PartSet set : sets()) {
             for (BuiltBox box : COUNTER.boxes().values()) {
-                List<Serving> all = COUNTER.everywhere(set, box);
+                List<Serving> all = everywhere(set, box);
                 CrossTable.Cell cell = table.at(set, box);
                 if (all.isEmpty()) {
                     assertNull(cell);
@@ -67,25 +68,17 @@ class CrossTableTest {
         }
     }
 
+    private static List<Serving> everywhere(PartSet set, BuiltBox box) {
+        return COUNTER.placements(set, box).stream()
+                .map(placement -> COUNTER.serve(placement, box))
+                .sorted(Comparator.comparing(Serving::verdict))
+                .toList();
+    }
+
     @Test
     void tells_of_every_set_that_it_is_done() {
         Set<Integer> told = new ConcurrentSkipListSet<>();
         COUNTER.cross(sets(), COUNTER.boxes().values(), 0, told::add);
         assertEquals(new TreeSet<>(Set.of(1, 2, 3, 4, 5)), told);
-    }
-
-    /** The pair, of another module, serves where two gears mesh with nothing else. */
-    @Test
-    void finds_what_comes_out_so() {
-        CrossTable table = COUNTER.cross(sets(), COUNTER.boxes().values(), 0, done -> {});
-        BuiltBox curlew = COUNTER.boxes().get("curlew");
-        assertEquals(
-                List.of("like", "pair"),
-                table.setsWith(FitVerdict.FITS, curlew).map(PartSet::number).toList());
-        assertEquals(
-                List.of("untold"),
-                table.setsWith(FitVerdict.CANNOT_BE_TOLD, curlew)
-                        .map(PartSet::number)
-                        .toList());
     }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Everything that the sound packs tell of parts. Immutable.
@@ -38,14 +37,5 @@ public record Catalogue(
     /** The set of this number; for the number of a part, that part alone. */
     public Optional<PartSet> set(String number) {
         return Optional.ofNullable(sets.get(number)).or(() -> part(number).map(PartSet::of));
-    }
-
-    /** The sets that hold this part. */
-    public Stream<PartSet> setsWith(String part) {
-        return sets.values().stream().filter(set -> set.parts().containsValue(part));
-    }
-
-    public Stream<Build> buildsOf(String layout) {
-        return builds.values().stream().filter(build -> build.layout().equals(layout));
     }
 }

@@ -36,11 +36,6 @@ public final class Facts {
         return byName.containsKey(name);
     }
 
-    /** Whether anything is stated of this. */
-    public boolean has(Section section) {
-        return byName.keySet().stream().anyMatch(name -> name.section() == section);
-    }
-
     /** In the order of {@link FactName}. */
     public Collection<Fact> all() {
         return byName.values();

@@ -46,11 +46,10 @@ class CatalogueReadingTest {
         assertEquals("D-102", pair.parts().get("mate"));
         assertTrue(pair.onlyWhole());
         assertEquals(SetShape.SINGLE, CATALOGUE.set("D-101").orElseThrow().shape());
-        assertEquals(
-                List.of("D-S1", "D-S2"),
-                CATALOGUE.setsWith("D-101").map(PartSet::number).toList());
+        assertEquals(List.of("D-S1", "D-S2"), List.copyOf(CATALOGUE.sets().keySet()));
+        assertTrue(CATALOGUE.sets().get("D-S2").oneDesign());
 
-        List<Build> builds = CATALOGUE.buildsOf("dunlin").toList();
+        List<Build> builds = List.copyOf(CATALOGUE.builds().values());
         assertEquals(
                 List.of("early Dunlin", "dunlin-late"),
                 builds.stream().map(Build::name).toList());
