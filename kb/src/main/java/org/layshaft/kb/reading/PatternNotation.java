@@ -1,6 +1,7 @@
 package org.layshaft.kb.reading;
 
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.layshaft.kb.json.Item;
@@ -10,6 +11,11 @@ import org.layshaft.kb.json.Report;
 /** Whether the pattern of a question is written as patterns are: brackets closed and not nested, slots that there are. */
 final class PatternNotation {
     private static final List<String> SLOTS = List.of("{gear}", "{part}", "{faults}");
+    private static final List<String> SLOTS_OF_PARTS = List.of("{set}", "{box}", "{place}", "{from}", "{to}");
+
+    /** What is asked of parts, and has slots of its own. */
+    private static final Set<String> OF_PARTS = Set.of("fits", "fits-here", "supplied", "other-tyres");
+
     private static final String NO_SIGNS = "[^()\\[\\]{}]*";
     private static final String SLOT = "\\{[^()\\[\\]{}]*\\}";
 
@@ -23,16 +29,18 @@ final class PatternNotation {
 
     private PatternNotation() {}
 
-    static void check(Item pattern, Report report) {
+    /** @param intent what is asked by the pattern */
+    static void check(Item pattern, String intent, Report report) {
+        List<String> known = OF_PARTS.contains(intent) ? SLOTS_OF_PARTS : SLOTS;
         String written = pattern.text().orElse("a");
         Matcher slots = SLOT_ANYWHERE.matcher(written);
         while (slots.find()) {
-            if (SLOTS.stream().noneMatch(slots.group()::equalsIgnoreCase)) {
+            if (known.stream().noneMatch(slots.group()::equalsIgnoreCase)) {
                 report.broken(
                         pattern.pointer(),
                         "There is no slot '%s' for a pattern.".formatted(slots.group()),
                         written,
-                        Nearest.advice(slots.group(), SLOTS));
+                        Nearest.advice(slots.group(), known));
             }
         }
         if (SIGN.matcher(PIECE.matcher(written).replaceAll("")).find()) {

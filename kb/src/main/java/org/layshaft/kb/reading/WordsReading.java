@@ -41,8 +41,10 @@ public final class WordsReading {
         document.item()
                 .get("phrases")
                 .items()
-                .forEach(phrase ->
-                        phrase.get("patterns").items().forEach(pattern -> PatternNotation.check(pattern, notation)));
+                .forEach(phrase -> phrase.get("patterns")
+                        .items()
+                        .forEach(pattern -> PatternNotation.check(
+                                pattern, phrase.get("intent").text().orElse(""), notation)));
         report.addWhereUnspoilt(notation);
         return document.item().get("phrases").items().stream()
                 .filter(item -> item.get("intent").text().isPresent())

@@ -23,10 +23,10 @@ public final class Asking {
     private final Answering answering;
 
     /** @param diagnostician of the same knowledge */
-    public Asking(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician) {
+    public Asking(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician, PartsAnswers parts) {
         this.knowledge = knowledge;
         this.listeners = new Listeners(knowledge, reasoner);
-        this.answering = new Answering(knowledge, reasoner, diagnostician);
+        this.answering = new Answering(knowledge, reasoner, diagnostician, parts);
     }
 
     /**
@@ -35,7 +35,7 @@ public final class Asking {
      * @param layoutId the layout meant where the words name none
      */
     public Understanding understand(Optional<String> layoutId, String words) {
-        Understanding understanding = understandAll(layoutId, words);
+        Understanding understanding = ofParts(layoutId, words).orElseGet(() -> understandAll(layoutId, words));
         return words.length() > LIMIT
                 ? understanding.adding("Only the first %d characters were read.".formatted(LIMIT))
                 : understanding;
@@ -58,6 +58,11 @@ public final class Asking {
      */
     public Answer answer(Question question) {
         return answering.answer(question);
+    }
+
+    private Optional<Understanding> ofParts(Optional<String> layoutId, String words) {
+        boolean known = layoutId.isEmpty() || listeners.layouts().contains(layoutId.get());
+        return known ? listeners.parts().understand(layoutId, words) : Optional.empty();
     }
 
     private Understanding understandAll(Optional<String> layoutId, String words) {

@@ -1,8 +1,10 @@
 package org.layshaft.web.asking;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is asked. */
 public enum Intent {
@@ -14,7 +16,13 @@ public enum Intent {
     WHICH_WAY,
     TWO_AT_ONCE,
     WHY_NOT,
-    SUSPECTS;
+    SUSPECTS,
+    FITS,
+    FITS_HERE,
+    SUPPLIED,
+    OTHER_TYRES;
+
+    private static final Set<Intent> OF_PARTS = EnumSet.of(FITS, FITS_HERE, SUPPLIED, OTHER_TYRES);
 
     /** As written in packs: {@code gears-left}. */
     public String word() {
@@ -25,6 +33,11 @@ public enum Intent {
         return Arrays.stream(values())
                 .filter(intent -> intent.word().equals(word))
                 .findFirst();
+    }
+
+    /** Whether it is about parts, and not about what works. */
+    public boolean isOfParts() {
+        return OF_PARTS.contains(this);
     }
 
     public static Intent of(Question question) {
@@ -44,6 +57,15 @@ public enum Intent {
             return TWO_AT_ONCE;
         } else if (question instanceof Question.Suspects) {
             return SUSPECTS;
+        }
+        if (question instanceof Question.Fits) {
+            return FITS;
+        } else if (question instanceof Question.FitsHere) {
+            return FITS_HERE;
+        } else if (question instanceof Question.Supplied) {
+            return SUPPLIED;
+        } else if (question instanceof Question.OtherTyres) {
+            return OTHER_TYRES;
         }
         return WHY_NOT;
     }

@@ -48,6 +48,41 @@ public sealed interface Question {
      */
     record Suspects(String layout, List<Fault> faults, Evidence evidence) implements Question {}
 
+    /** About parts of the catalogue, and not about what still works; nothing is supposed to be wrong. */
+    sealed interface OfParts extends Question {
+        @Override
+        default List<Fault> faults() {
+            return List.of();
+        }
+    }
+
+    /**
+     * Whether a set serves, and with what.
+     *
+     * @param set its number
+     * @param box id of a layout or a build; empty for all boxes
+     * @param place id of a place; empty for wherever it can stand
+     */
+    record Fits(String layout, String set, Optional<String> box, Optional<String> place) implements OfParts {}
+
+    /**
+     * What serves in a box.
+     *
+     * @param box id of a layout or a build
+     * @param place id of a place; empty for all
+     */
+    record FitsHere(String layout, String box, Optional<String> place) implements OfParts {}
+
+    /**
+     * What is supplied today for a number.
+     *
+     * @param set number of a set or a part
+     */
+    record Supplied(String layout, String set) implements OfParts {}
+
+    /** What the speedometer does on other tyres, by their sizes as on the sidewall: {@code 195/65 R15}. */
+    record OtherTyres(String layout, String before, String after) implements OfParts {}
+
     /** Why a gear does not work, or does. */
     record WhyNot(String layout, List<Fault> faults, String gear) implements Question {}
 }

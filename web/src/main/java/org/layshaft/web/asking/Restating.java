@@ -16,14 +16,19 @@ public final class Restating {
     private final Box box;
     private final FaultNaming faultWords;
     private final Names names;
+    private final PartsRestating ofParts;
 
     public Restating(KnowledgeBase knowledge, Box box) {
         this.box = box;
         this.names = new Names(box.layout(), knowledge.words());
         this.faultWords = new FaultNaming(knowledge, box);
+        this.ofParts = new PartsRestating(knowledge);
     }
 
     public String said(Question question) {
+        if (question instanceof Question.OfParts parts) {
+            return ofParts.said(parts);
+        }
         if (question instanceof Question.Suspects suspects) {
             return "what may be wrong in %s: %s".formatted(box.layout().name(), noticed(suspects.evidence()));
         }

@@ -9,6 +9,7 @@ import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.NoticedTogether;
+import org.layshaft.web.asking.Question;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.PairGroup;
@@ -40,6 +41,10 @@ final class AnswerText {
         page.paragraph("Understood as: " + answer.understood());
         page.list("It could also mean:", others);
         answer.says().forEach(page::paragraph);
+        if (answer.question() instanceof Question.OfParts) {
+            return page.list("Before anything is ordered or fitted:", Cautions.of(answer))
+                    .toString();
+        }
         page.block(gears(whatIf));
         page.paragraph("Neutral: " + Wording.ofNeutral(whatIf.neutral()) + ".");
         ReasonText.notices(page, "  ", NoticedTogether.NEUTRAL, whatIf.neutral().notices(), names);

@@ -3,6 +3,7 @@ package org.layshaft.web.desk;
 import java.util.List;
 import java.util.stream.Stream;
 import org.layshaft.web.asking.Answer;
+import org.layshaft.web.asking.Question;
 
 /** What to mind before anybody acts on an answer. */
 public final class Cautions {
@@ -37,8 +38,11 @@ public final class Cautions {
                 .toList();
     }
 
-    /** Those that hold whatever is wrong; none where nothing is supposed to be. */
+    /** Those that hold whatever is wrong; none where nothing is supposed to be, and no parts are asked about. */
     public static List<String> usual(Answer answer) {
+        if (answer.question() instanceof Question.OfParts) {
+            return ofParts();
+        }
         return answer.question().faults().isEmpty() ? List.of() : USUAL;
     }
 }

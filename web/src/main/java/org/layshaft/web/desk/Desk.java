@@ -47,8 +47,8 @@ public final class Desk {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
         this.diagnostician = Reasoners.diagnostician(knowledge, reasoner);
-        this.asking = new Asking(knowledge, reasoner, diagnostician);
         this.parts = new PartsDesk(knowledge);
+        this.asking = new Asking(knowledge, reasoner, diagnostician, new PartsSayings(parts));
     }
 
     /** A desk with all that is known; slow, because it makes the reasoner ready. */

@@ -56,6 +56,9 @@ public final class Supposing {
         } else if (question instanceof TwoAtOnce asked) {
             return new TwoAtOnce(layout, faults, asked.gears());
         }
+        if (question instanceof Question.OfParts) {
+            return question;
+        }
         if (question instanceof Question.Suspects asked) {
             return new Question.Suspects(layout, faults, asked.evidence());
         }

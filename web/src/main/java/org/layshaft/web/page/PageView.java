@@ -12,6 +12,7 @@ import java.util.List;
  * @param diagnosis to what may be wrong, going by what is noticed
  * @param sounds to what sounds at which frequency
  * @param says the answer in sentences
+ * @param counter to what the parts counter says of it; null where no parts are asked about
  * @param faults what is supposed
  * @param part what is looked at; null for none
  * @param table everything that is noticed; null where nothing is supposed
@@ -29,6 +30,7 @@ record PageView(
         LinkView diagnosis,
         LinkView sounds,
         List<String> says,
+        LinkView counter,
         List<SupposedView> faults,
         SheetView sheet,
         PartView part,

@@ -35,6 +35,7 @@ final class PageViews {
                         "/sound?layout=" + scene.layout().id(),
                         false),
                 scene.answered() || !scene.faults().isEmpty() ? scene.answer().says() : List.of(),
+                PartsLinks.of(scene.answer().question()),
                 SupposedView.all(scene, knowledge, words),
                 SheetView.of(scene),
                 scene.part()

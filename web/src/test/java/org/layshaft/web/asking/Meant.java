@@ -38,6 +38,19 @@ final class Meant {
             way.gear().ifPresent(line::add);
             line.add(way.part());
         }
+        if (question instanceof Question.Fits fits) {
+            line.add(fits.set());
+            fits.box().ifPresent(line::add);
+            fits.place().ifPresent(line::add);
+        } else if (question instanceof Question.FitsHere here) {
+            line.add(here.box());
+            here.place().ifPresent(line::add);
+        } else if (question instanceof Question.Supplied supplied) {
+            line.add(supplied.set());
+        } else if (question instanceof Question.OtherTyres tyres) {
+            line.add(tyres.before());
+            line.add(tyres.after());
+        }
         return String.join(" ", line);
     }
 }

@@ -10,12 +10,18 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;
+import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.desk.PartsSayings;
 
 /** What the packs on the class path hold, with three boxes of it, and questions about these. */
 public final class Saltmarsh {
     public static final KnowledgeBase KNOWLEDGE = with("avocet", "curlew", "plover");
     private static final Reasoner REASONER = Reasoners.standard(KNOWLEDGE);
-    public static final Asking ASKING = new Asking(KNOWLEDGE, REASONER, Reasoners.diagnostician(KNOWLEDGE, REASONER));
+    public static final Asking ASKING = new Asking(
+            KNOWLEDGE,
+            REASONER,
+            Reasoners.diagnostician(KNOWLEDGE, REASONER),
+            new PartsSayings(new PartsDesk(KNOWLEDGE)));
 
     private Saltmarsh() {}
 

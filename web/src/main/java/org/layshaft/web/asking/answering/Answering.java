@@ -9,6 +9,7 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.FaultNaming;
+import org.layshaft.web.asking.PartsAnswers;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Restating;
 
@@ -17,11 +18,13 @@ public final class Answering {
     private final KnowledgeBase knowledge;
     private final Reasoner reasoner;
     private final Diagnostician diagnostician;
+    private final PartsAnswers parts;
 
-    public Answering(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician) {
+    public Answering(KnowledgeBase knowledge, Reasoner reasoner, Diagnostician diagnostician, PartsAnswers parts) {
         this.knowledge = knowledge;
         this.reasoner = reasoner;
         this.diagnostician = diagnostician;
+        this.parts = parts;
     }
 
     /** Throws {@link UnanswerableException} where the question cannot stand. */
@@ -38,9 +41,7 @@ public final class Answering {
                 reasoner.whatIf(layout, question.faults()),
                 new Names(layout, knowledge.words()),
                 new FaultNaming(knowledge, box));
-        Composed composed = question instanceof Question.Suspects asked
-                ? SuspectsComposer.compose(diagnostician.suspects(layout, asked.evidence()))
-                : compose(question, facts);
+        Composed composed = composed(question, layout, facts);
         return new Answer(
                 question,
                 new Restating(knowledge, box).said(question),
@@ -51,6 +52,13 @@ public final class Answering {
                 composed.motion(),
                 composed.parts(),
                 composed.conflicts());
+    }
+
+    private Composed composed(Question question, Layout layout, Facts facts) {
+        if (question instanceof Question.Suspects asked) {
+            return SuspectsComposer.compose(diagnostician.suspects(layout, asked.evidence()));
+        }
+        return question instanceof Question.OfParts asked ? Composed.of(parts.says(asked)) : compose(question, facts);
     }
 
     private static Composed compose(Question question, Facts facts) {

@@ -19,6 +19,7 @@ public final class Listeners {
     private final Phrases phrases;
     private final SymptomPhrases symptomPhrases;
     private final Synonyms synonyms;
+    private final PartsListener parts;
     private final Map<String, PartNames> namesElsewhere = new LinkedHashMap<>();
     private final Map<String, Listener> made = new ConcurrentHashMap<>();
 
@@ -28,11 +29,17 @@ public final class Listeners {
         this.phrases = new Phrases(knowledge.words().phrases());
         this.symptomPhrases = SymptomPhrases.of(knowledge.words().phrases());
         this.synonyms = new Synonyms(knowledge.words().terms().values());
+        this.parts = new PartsListener(knowledge, synonyms, phrases.asides());
         // what another box has is known by its names alone; its gears need not be derived for that
         knowledge
                 .layouts()
                 .forEach((id, layout) ->
                         namesElsewhere.put(id, new PartNames(new Box(layout, List.of(), List.of()), synonyms)));
+    }
+
+    /** The listener for questions about parts. */
+    public PartsListener parts() {
+        return parts;
     }
 
     /** Ids of the layouts, in the order of the packs. */

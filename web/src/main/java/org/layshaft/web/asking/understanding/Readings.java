@@ -35,7 +35,8 @@ final class Readings {
         Optional<String> gear = gears.stream().findFirst();
         return switch (intent) {
             case GEARS_LEFT -> List.of(new Question.GearsLeft(layout, faults, gears));
-            case SUSPECTS -> List.of(); // those are heard by a listener of their own
+            // those are heard by listeners of their own
+            case SUSPECTS, FITS, FITS_HERE, SUPPLIED, OTHER_TYRES -> List.of();
             case WHAT_HAPPENS -> List.of(new Question.WhatHappens(layout, faults));
             case RATIO -> List.of(new Question.RatioOf(layout, faults, gears));
             case TWO_AT_ONCE ->

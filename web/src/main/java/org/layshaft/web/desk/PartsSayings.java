@@ -1,0 +1,94 @@
+package org.layshaft.web.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.layshaft.engine.api.UnanswerableException;
+import org.layshaft.engine.fit.FitVerdict;
+import org.layshaft.engine.fit.Serving;
+import org.layshaft.kb.catalogue.SerialRange;
+import org.layshaft.web.asking.PartsAnswers;
+import org.layshaft.web.asking.Question;
+
+/** Answers questions about parts in a few sentences; the pages of the parts counter tell the rest. */
+public final class PartsSayings implements PartsAnswers {
+    private static final int MOST_NAMED = 6;
+
+    private final PartsDesk parts;
+
+    public PartsSayings(PartsDesk parts) {
+        this.parts = parts;
+    }
+
+    @Override
+    public List<String> says(Question.OfParts question) {
+        try {
+            if (question instanceof Question.Fits fits) {
+                return fits(fits);
+            } else if (question instanceof Question.FitsHere here) {
+                return fitsHere(here);
+            } else if (question instanceof Question.Supplied supplied) {
+                return SupplyWording.says(parts.counter().supply(supplied.set(), SerialRange.ALL), parts.catalogue());
+            }
+            return tyres((Question.OtherTyres) question);
+        } catch (BadInputException e) {
+            throw new UnanswerableException(e.getMessage());
+        }
+    }
+
+    private List<String> fits(Question.Fits asked) {
+        FitAnswer answer = new FitDesk(parts)
+                .fit(new FitRequest(Optional.of(asked.set()), asked.box(), Optional.empty(), asked.place()));
+        List<String> says = new ArrayList<>(List.of(FitSaid.asked(answer) + ".", FitSaid.lead(answer)));
+        answer.servings().stream().limit(1).forEach(best -> {
+            says.addAll(FitWording.besides(best));
+            best.companions().stream()
+                    .limit(1)
+                    .flatMap(companions -> companions.cures().stream())
+                    .forEach(cure -> says.add("Without it: " + CheckWording.says(cure)));
+            says.addAll(FitWording.notes(best));
+        });
+        answer.supplies().stream()
+                .filter(supplied -> SupplyWording.hasSomethingToSay(supplied.supply()))
+                .map(supplied -> "%s, for %s: %s."
+                        .formatted(
+                                supplied.supply().asked(),
+                                supplied.box().map(FitWording::of).orElse("all boxes"),
+                                SupplyWording.brief(supplied.supply())))
+                .distinct()
+                .forEach(says::add);
+        return says;
+    }
+
+    private List<String> fitsHere(Question.FitsHere asked) {
+        FitAnswer answer = new FitDesk(parts)
+                .fit(new FitRequest(Optional.empty(), Optional.of(asked.box()), Optional.empty(), asked.place()));
+        List<String> says = new ArrayList<>(List.of(FitSaid.asked(answer) + ".", FitSaid.lead(answer)));
+        for (FitVerdict verdict : List.of(FitVerdict.FITS, FitVerdict.FITS_WITH)) {
+            List<Serving> so = answer.servings().stream()
+                    .filter(serving -> serving.verdict() == verdict)
+                    .toList();
+            so.stream()
+                    .limit(MOST_NAMED)
+                    .forEach(serving -> says.add("%s, %s: %s"
+                            .formatted(
+                                    FitWording.of(serving.placement().set()),
+                                    serving.box().build().name(),
+                                    FitWording.verdict(serving))));
+            if (so.size() > MOST_NAMED) {
+                says.add("%d more that %s are listed.".formatted(so.size() - MOST_NAMED, plural(verdict)));
+            }
+        }
+        return says;
+    }
+
+    private static String plural(FitVerdict verdict) {
+        return verdict == FitVerdict.FITS ? "fit as they are" : "fit with companions";
+    }
+
+    private List<String> tyres(Question.OtherTyres asked) {
+        SwapAnswer answer = new SwapDesk(parts)
+                .swap(SwapRequest.of(asked.layout()).onTyre(Optional.of(asked.before()), asked.after()));
+        return List.of(SwapWording.speedometer(answer.comparison().speedometer()));
+    }
+}
