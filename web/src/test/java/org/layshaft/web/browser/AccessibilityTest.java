@@ -51,6 +51,10 @@ class AccessibilityTest {
         "choosing, /fit?set=SM-1, light, 1400",
         "crossed, /cross?box=curlew&shape=pair, light, 1400",
         "crossed, /cross?shape=train, dark, 500",
+        "swapped, /swap?box=curlew-early&set=SM-1154&place=third&cruise=100, light, 1400",
+        "swapped, /swap?box=curlew&tyre=205/55+R16, dark, 500",
+        "benched, /identify?teeth=34&tip=96.9&helix=22&span=5+34.9, light, 1400",
+        "benched, /identify?spline=W+30+x+2+x+14+x+8f&hub=N+30+x+2+x+14+x+9H, dark, 500",
         "explained, /fit/check/normal-module, light, 1400",
         "refused, /?layout=dunlin, light, 1400"
     })
@@ -75,6 +79,8 @@ class AccessibilityTest {
         "page, /?layout=curlew&fault=3-4-fork+bent&gear=3&part=3-4-fork, 1920",
         "fit, /fit?set=SM-1152&box=curlew-early&place=third, 360",
         "cross, /cross, 360",
+        "swap, /swap?box=curlew&tyre=205/55+R16, 360",
+        "bench, /identify?teeth=34&tip=96.9&helix=22&span=5+34.9, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 1920"
     })
