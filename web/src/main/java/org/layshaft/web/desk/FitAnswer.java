@@ -44,6 +44,20 @@ public record FitAnswer(
         return new FitAnswer(set, boxes, everyBox, serial, place, servings, thorough, all);
     }
 
+    /** The best in each box where it could stand, in the order of the boxes. */
+    public List<Serving> bestOfEachBox() {
+        return boxes.stream()
+                .flatMap(box -> servings.stream()
+                        .filter(serving -> serving.box() == box)
+                        .limit(1))
+                .toList();
+    }
+
+    /** Whether it comes out otherwise in one build than in another. */
+    public boolean dependsOnTheBuild() {
+        return bestOfEachBox().stream().map(Serving::verdict).distinct().count() > 1;
+    }
+
     /** What is given in full. */
     public List<Serving> inFull() {
         return servings.subList(0, thorough);

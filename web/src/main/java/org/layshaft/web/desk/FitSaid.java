@@ -56,11 +56,19 @@ public final class FitSaid {
     }
 
     private static String bestOf(FitAnswer answer, Serving best) {
-        String where = "%s, %s"
-                .formatted(
-                        best.box().build().name(),
-                        FitWording.places(best.placement(), best.box().fitted()));
-        return "Best of %d places: %s. %s".formatted(answer.servings().size(), where, FitWording.verdict(best));
+        if (answer.dependsOnTheBuild()) {
+            return "It depends on the build. "
+                    + answer.bestOfEachBox().stream()
+                            .map(each -> "%s, %s: %s"
+                                    .formatted(FitWording.of(each.box()), places(each), FitWording.verdict(each)))
+                            .collect(Collectors.joining(" "));
+        }
+        return "Best of %d places: %s, %s. %s"
+                .formatted(answer.servings().size(), best.box().build().name(), places(best), FitWording.verdict(best));
+    }
+
+    private static String places(Serving serving) {
+        return FitWording.places(serving.placement(), serving.box().fitted());
     }
 
     /** {@code 12 ways to stand: fits as it is at 2, does not fit at 10.} */

@@ -41,13 +41,15 @@ public final class PartsSayings implements PartsAnswers {
                 .fit(new FitRequest(Optional.of(asked.set()), asked.box(), Optional.empty(), asked.place()));
         List<String> says = new ArrayList<>(List.of(FitSaid.asked(answer) + ".", FitSaid.lead(answer)));
         answer.servings().stream().limit(1).forEach(best -> {
-            says.addAll(FitWording.besides(best));
-            best.companions().stream()
-                    .limit(1)
-                    .flatMap(companions -> companions.cures().stream())
-                    .forEach(cure -> says.add("Without it: " + CheckWording.says(cure)));
+            says.addAll(answer.dependsOnTheBuild() ? List.of() : FitWording.besides(best));
             says.addAll(FitWording.notes(best));
         });
+        answer.bestOfEachBox().stream()
+                .flatMap(best -> best.companions().stream().limit(1))
+                .flatMap(companions -> companions.cures().stream())
+                .map(cure -> "Without what comes along: " + CheckWording.says(cure))
+                .distinct()
+                .forEach(says::add);
         answer.supplies().stream()
                 .filter(supplied -> SupplyWording.hasSomethingToSay(supplied.supply()))
                 .map(supplied -> "%s, for %s: %s."
