@@ -10,7 +10,7 @@ import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.LayoutFinder;
 import org.layshaft.web.json.AnswerJson;
-import org.layshaft.web.json.Problems;
+import org.layshaft.web.json.ProblemJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,7 +46,7 @@ final class AskCommand extends Subcommand {
             answer(desk, desk.ask(chosen, faults, String.join(" ", question)));
         } catch (BadInputException e) {
             if (wantsJson() && e.kind() == BadInputException.Kind.NOT_UNDERSTOOD) {
-                write(Problems.of(e));
+                write(ProblemJson.of(e));
             }
             throw e;
         }

@@ -9,25 +9,15 @@ public final class BadInputException extends RuntimeException {
     /** What is the matter. */
     public enum Kind {
         /** What is needed was not given. */
-        MISSING("Something is missing"),
+        MISSING,
         /** It is too long, or cannot be read. */
-        MALFORMED("Cannot be read"),
+        MALFORMED,
         /** It names something that is not known. */
-        UNKNOWN("Not known"),
+        UNKNOWN,
         /** It can be read, and cannot stand. */
-        UNFIT("Cannot be answered"),
+        UNFIT,
         /** The words of a question were not understood, or in more ways than one. */
-        NOT_UNDERSTOOD("Not understood");
-
-        private final String title;
-
-        Kind(String title) {
-            this.title = title;
-        }
-
-        public String title() {
-            return title;
-        }
+        NOT_UNDERSTOOD
     }
 
     private final Kind kind;

@@ -59,19 +59,11 @@ final class Api {
         return json(FaultsJson.of(layout, whatIf, desk.names(layout), desk.faultWords(layout)));
     }
 
-    Reply faultsSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, FaultsJson.schema());
-    }
-
     Reply suspects(Call call) {
         Layout layout = desk.layout(call.required("layout", "/api/suspects?layout=curlew&seen=pulling+3:+growls"));
         DiagnosisDesk diagnosis = desk.diagnosis();
         return json(SuspectsJson.of(
                 diagnosis.diagnose(layout, diagnosis.evidence(layout, call.all("seen"))), desk.faultWords(layout)));
-    }
-
-    Reply suspectsSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, SuspectsJson.schema());
     }
 
     /** The diagnosis as a file, to be put away and taken up again. */
@@ -90,14 +82,6 @@ final class Api {
 
     Reply sound(Call call) {
         return json(SoundJson.of(new SoundDesk(desk).listen(SoundCalls.request(call))));
-    }
-
-    Reply soundSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, SoundJson.schema());
-    }
-
-    Reply answerSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, AnswerJson.schema());
     }
 
     private AnswerJson answer(Asked asked) {

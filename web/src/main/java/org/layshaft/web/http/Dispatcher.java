@@ -12,6 +12,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.http.Route.Face;
+import org.layshaft.web.json.ProblemKind;
 
 /** Hands each request to its route and sends the reply. */
 final class Dispatcher extends Handler.Abstract {
@@ -34,18 +35,23 @@ final class Dispatcher extends Handler.Abstract {
 
     private Reply reply(Request request) {
         String path = Request.getPathInContext(request);
+        String address = request.getHttpURI().getPathQuery();
         Face face = Face.of(path);
         String method = request.getMethod();
         if (!HttpMethod.GET.is(method) && !HttpMethod.HEAD.is(method)) {
-            return errors.of(405, "Not answered", method + " is not answered here. Everything is had with GET.", face)
+            return errors.of(
+                            ProblemKind.METHOD,
+                            method + " is not answered here. Everything is had with GET.",
+                            address,
+                            face)
                     .with("Allow", "GET, HEAD");
         }
         try {
             return answer(Call.of(request, path));
         } catch (BadInputException e) {
-            return errors.of(e, face);
+            return errors.of(e, address, face);
         } catch (RuntimeException e) {
-            return errors.ofOurFault(e, path, face);
+            return errors.ofOurFault(e, address, face);
         }
     }
 
@@ -58,6 +64,7 @@ final class Dispatcher extends Handler.Abstract {
         }
         throw new BadInputException(
                 UNKNOWN,
-                "There is nothing at \"%s\". The page is at \"/\", the API under \"/api\".".formatted(call.path()));
+                "There is nothing at \"%s\". The page is at \"/\", what the API answers in /api/openapi.json."
+                        .formatted(call.path()));
     }
 }

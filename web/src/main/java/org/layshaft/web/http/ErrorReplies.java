@@ -7,7 +7,7 @@ import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.http.Route.Face;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.ProblemJson;
-import org.layshaft.web.json.Problems;
+import org.layshaft.web.json.ProblemKind;
 import org.layshaft.web.page.Pages;
 
 /** The one place that turns what went wrong into a reply. */
@@ -22,21 +22,21 @@ final class ErrorReplies {
         this.pages = pages;
     }
 
-    Reply of(BadInputException problem, Face face) {
-        return of(Problems.of(problem), face);
+    Reply of(BadInputException problem, String address, Face face) {
+        return of(ProblemJson.of(problem).at(address), face);
+    }
+
+    Reply of(ProblemKind kind, String detail, String address, Face face) {
+        return of(ProblemJson.of(kind, detail, List.of()).at(address), face);
     }
 
     /** For what we did not foresee: logged whole, answered with one sentence. */
-    Reply ofOurFault(RuntimeException problem, String path, Face face) {
-        LOG.log(Level.ERROR, () -> "No answer could be given at " + path, problem);
-        return of(500, "Our fault", OUR_FAULT, face);
+    Reply ofOurFault(RuntimeException problem, String address, Face face) {
+        LOG.log(Level.ERROR, () -> "No answer could be given at " + address, problem);
+        return of(ProblemKind.OUR_FAULT, OUR_FAULT, address, face);
     }
 
-    Reply of(int status, String title, String detail, Face face) {
-        return of(ProblemJson.of(title, status, detail, List.of()), face);
-    }
-
-    private Reply of(ProblemJson problem, Face face) {
+    Reply of(ProblemJson problem, Face face) {
         if (face == Face.API) {
             return Reply.of(problem.status(), Reply.PROBLEM, Json.write(problem));
         }

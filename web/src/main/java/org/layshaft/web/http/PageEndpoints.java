@@ -44,6 +44,10 @@ final class PageEndpoints {
         return Reply.of(200, Reply.HTML, pages.sound(SoundCalls.request(call)));
     }
 
+    Reply problem(Call call) {
+        return Reply.of(200, Reply.HTML, pages.problem(call.rest()));
+    }
+
     private static Address address(Call call) {
         return new Address(
                 call.first("layout"),

@@ -39,19 +39,11 @@ final class PartsEndpoints {
         return Reply.of(200, Reply.JSON, Json.write(FitJson.of(desk.fit(request(call)), parts.catalogue())));
     }
 
-    Reply fitSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, FitJson.schema());
-    }
-
     Reply parts(Call call) {
         return Reply.of(
                 200,
                 Reply.JSON,
                 Json.write(PartsJson.of(parts, call.first("find").orElse(""))));
-    }
-
-    Reply partsSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, PartsJson.schema());
     }
 
     Reply cross(Call call) {
@@ -66,10 +58,6 @@ final class PartsEndpoints {
     Reply crossJson(Call call) {
         CrossRequest request = crossing(call);
         return Reply.of(200, Reply.JSON, Json.write(CrossJson.of(crossed(request), request.companions())));
-    }
-
-    Reply crossSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, CrossJson.schema());
     }
 
     /** The table; with companions, once it is made. */

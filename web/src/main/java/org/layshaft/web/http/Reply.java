@@ -2,7 +2,7 @@ package org.layshaft.web.http;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import org.layshaft.web.json.Problems;
+import org.layshaft.web.json.ProblemJson;
 import org.layshaft.web.page.Answered;
 
 /**
@@ -24,7 +24,8 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
 
     /** A page, with the status that its problem has where it has one. */
     static Reply of(Answered page) {
-        return of(page.problem().map(problem -> Problems.of(problem).status()).orElse(200), HTML, page.html());
+        return of(
+                page.problem().map(problem -> ProblemJson.of(problem).status()).orElse(200), HTML, page.html());
     }
 
     /** That what was asked for stands at another address. */

@@ -11,6 +11,7 @@ final class Routes {
     static List<Route> over(Desk desk, Pages pages) {
         Api api = new Api(desk);
         Assets assets = Assets.load();
+        Descriptions described = new Descriptions();
         PageEndpoints page = new PageEndpoints(pages);
         PartsEndpoints parts = new PartsEndpoints(desk, pages);
         SwapEndpoints swaps = new SwapEndpoints(desk, pages);
@@ -19,35 +20,29 @@ final class Routes {
                 new Route("/drawing/*.svg", page::drawing),
                 new Route("/sound", page::sound),
                 new Route("/assets/*", assets::answer),
+                new Route("/api/openapi.json", described::api),
+                new Route("/api/*.schema.json", described::schema),
                 new Route("/api/layouts", api::layouts),
                 new Route("/api/layouts/*", api::layout),
                 new Route("/suspects", page::suspects),
                 new Route("/suspects/diagnosis.json", api::savedDiagnosis),
                 new Route("/api/gears", api::gears),
                 new Route("/api/faults", api::faults),
-                new Route("/api/faults.schema.json", api::faultsSchema),
                 new Route("/api/suspects", api::suspects),
-                new Route("/api/suspects.schema.json", api::suspectsSchema),
                 new Route("/api/ask", api::ask),
                 new Route("/api/words", api::words),
                 new Route("/api/sound", api::sound),
-                new Route("/api/sound.schema.json", api::soundSchema),
                 new Route("/fit", parts::page),
                 new Route("/fit/check/*", parts::check),
                 new Route("/api/fit", parts::fit),
-                new Route("/api/fit.schema.json", parts::fitSchema),
                 new Route("/cross", parts::cross),
                 new Route("/cross.csv", parts::crossCsv),
                 new Route("/api/cross", parts::crossJson),
-                new Route("/api/cross.schema.json", parts::crossSchema),
                 new Route("/swap", swaps::page),
                 new Route("/api/swap", swaps::swap),
-                new Route("/api/swap.schema.json", swaps::swapSchema),
                 new Route("/identify", swaps::bench),
                 new Route("/api/identify", swaps::identify),
-                new Route("/api/identify.schema.json", swaps::identifySchema),
                 new Route("/api/parts", parts::parts),
-                new Route("/api/parts.schema.json", parts::partsSchema),
-                new Route("/api/answer.schema.json", api::answerSchema));
+                new Route("/problems/*", page::problem));
     }
 }

@@ -28,20 +28,12 @@ final class SwapEndpoints {
         return Reply.of(200, Reply.JSON, Json.write(SwapJson.of(desk.swap(change(call)))));
     }
 
-    Reply swapSchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, SwapJson.schema());
-    }
-
     Reply bench(Call call) {
         return Reply.of(pages.identify().answer(measured(call)));
     }
 
     Reply identify(Call call) {
         return Reply.of(200, Reply.JSON, Json.write(IdentifyJson.of(BenchDesk.identify(measured(call)))));
-    }
-
-    Reply identifySchema(Call call) {
-        return Reply.of(200, Reply.SCHEMA, IdentifyJson.schema());
     }
 
     private static SwapRequest change(Call call) {

@@ -1,10 +1,12 @@
 package org.layshaft.web.http;
 
-import org.eclipse.jetty.http.HttpStatus;
+import java.util.List;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.layshaft.web.http.Route.Face;
+import org.layshaft.web.json.ProblemJson;
+import org.layshaft.web.json.ProblemKind;
 
 /** Answers requests that do not reach the routes, because they are too large or not HTTP as it should be. */
 final class WireErrors implements Request.Handler {
@@ -17,15 +19,27 @@ final class WireErrors implements Request.Handler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
-        Reply reply = errors.of(status, HttpStatus.getMessage(status), sentence(status), face(request));
-        Sending.send(reply, request, response, callback);
+        String path = path(request);
+        ProblemJson problem = ProblemJson.of(kind(status), sentence(status), List.of())
+                .withStatus(status)
+                .at(path);
+        Sending.send(errors.of(problem, Face.of(path)), request, response, callback);
         return true;
     }
 
     /** The address may be what is wrong, and is then not there. */
-    private static Face face(Request request) {
+    private static String path(Request request) {
         String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
-        return path == null ? Face.PAGE : Face.of(path);
+        return path == null ? "/" : path;
+    }
+
+    private static ProblemKind kind(int status) {
+        return switch (status) {
+            case 413 -> ProblemKind.TOO_LARGE;
+            case 414, 431 -> ProblemKind.TOO_LONG;
+            case 500 -> ProblemKind.OUR_FAULT;
+            default -> ProblemKind.NOT_HTTP;
+        };
     }
 
     private static String sentence(int status) {

@@ -38,11 +38,6 @@ public record AnswerJson(
         List<TurningJson> turning,
         List<String> cautions) {
 
-    /** The JSON Schema that every answer keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("answer.schema.json");
-    }
-
     public static AnswerJson of(Answer answer, List<String> others, Layout layout, Names names, FaultNaming words) {
         return new AnswerJson(
                 layout.id(),

@@ -24,11 +24,6 @@ public record CrossJson(List<SetJson> sets, List<BuiltBoxJson> boxes, boolean co
      */
     public record CellJson(String set, String build, String verdict, int tried, List<Map<String, String>> at) {}
 
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("cross.schema.json");
-    }
-
     public static CrossJson of(CrossTable table, boolean companions) {
         List<CellJson> cells = new ArrayList<>();
         for (PartSet set : table.sets()) {

@@ -88,11 +88,6 @@ public record FaultsJson(
         }
     }
 
-    /** The JSON Schema that every table keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("faults.schema.json");
-    }
-
     public static FaultsJson ofWhatCanFail(Layout layout, List<CanFail> failures) {
         return new FaultsJson(
                 layout.id(),

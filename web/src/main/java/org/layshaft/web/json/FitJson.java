@@ -51,11 +51,6 @@ public record FitJson(
         }
     }
 
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("fit.schema.json");
-    }
-
     public static FitJson of(FitAnswer answer, Catalogue catalogue) {
         return new FitJson(
                 answer.set().map(SetJson::of).orElse(null),

@@ -120,11 +120,6 @@ public record IdentifyJson(
 
     public record ComparedJson(String what, String ofShaft, String ofHub, String outcome, String why) {}
 
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("identify.schema.json");
-    }
-
     public static IdentifyJson of(BenchAnswer answer) {
         return new IdentifyJson(
                 answer.gear().map(BenchWording::says).orElse(List.of()),

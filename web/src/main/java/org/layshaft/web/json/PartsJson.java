@@ -10,11 +10,6 @@ import org.layshaft.web.desk.PartsDesk;
  * @param boxes whose parts it tells of
  */
 public record PartsJson(List<SetJson> sets, List<BuiltBoxJson> boxes) {
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("parts.schema.json");
-    }
-
     /** @param words what a number or a name must hold; empty for everything */
     public static PartsJson of(PartsDesk parts, String words) {
         return new PartsJson(

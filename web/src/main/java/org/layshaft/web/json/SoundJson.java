@@ -1,10 +1,6 @@
 package org.layshaft.web.json;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
@@ -39,7 +35,6 @@ public record SoundJson(
         List<FitJson> fits,
         List<SourceJson> sources,
         List<String> untold) {
-    private static final String SCHEMA = "/org/layshaft/web/sound.schema.json";
     private static final int DECIMALS = 3;
 
     /** @param in {@code km/h} or {@code mph} */
@@ -87,15 +82,6 @@ public record SoundJson(
      * @param times how many steps away; less than 0 below it
      */
     public record SidebandJson(String part, String what, int times) {}
-
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        try (InputStream in = SoundJson.class.getResourceAsStream(SCHEMA)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("The schema " + SCHEMA + " cannot be read.", e);
-        }
-    }
 
     public static SoundJson of(Listened listened) {
         Optional<Fraction> rpm = listened.inputRpm();

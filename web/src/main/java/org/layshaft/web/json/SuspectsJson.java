@@ -172,11 +172,6 @@ public record SuspectsJson(
         }
     }
 
-    /** The JSON Schema that every list of suspects keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("suspects.schema.json");
-    }
-
     public static SuspectsJson of(Diagnosis diagnosis, FaultNaming words) {
         return new SuspectsJson(
                 diagnosis.layout().id(),

@@ -66,11 +66,6 @@ public record SwapJson(
         }
     }
 
-    /** The JSON Schema that it keeps to. */
-    public static String schema() {
-        return SchemaFiles.read("swap.schema.json");
-    }
-
     public static SwapJson of(SwapAnswer answer) {
         Comparison comparison = answer.comparison();
         Telling<Fraction> error = comparison.speedometer().then(SpeedometerChange::errorPercent);

@@ -17,6 +17,7 @@ public final class Pages {
     private final CrossPage cross;
     private final SwapPage swap;
     private final IdentifyPage identify;
+    private final ProblemPages problems;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
@@ -28,6 +29,7 @@ public final class Pages {
         this.cross = new CrossPage(desk.parts(), templates);
         this.swap = new SwapPage(desk, templates);
         this.identify = new IdentifyPage(templates);
+        this.problems = new ProblemPages(templates);
     }
 
     /**
@@ -71,6 +73,11 @@ public final class Pages {
     /** The page of the bench. */
     public IdentifyPage identify() {
         return identify;
+    }
+
+    /** What a kind of refusal means, as HTML. Throws as {@link #page} does. */
+    public String problem(String word) {
+        return problems.page(word);
     }
 
     /** The drawing by itself, as SVG. */

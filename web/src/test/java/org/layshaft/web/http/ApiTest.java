@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.layshaft.web.Demo;
 import org.layshaft.web.cli.Layshaft;
-import org.layshaft.web.json.AnswerJson;
+import org.layshaft.web.json.SchemaFiles;
 
 class ApiTest {
     private static final String HEADLINE = "which gears still work if the 3-4 fork is bent";
@@ -120,7 +120,7 @@ class ApiTest {
         assertEquals(
                 "application/schema+json",
                 reply.headers().firstValue("Content-Type").orElseThrow());
-        assertEquals(AnswerJson.schema(), reply.body());
+        assertEquals(SchemaFiles.of("answer").orElseThrow(), reply.body());
     }
 
     private static JsonNode json(String path) throws JsonProcessingException {

@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.layshaft.web.cli.Layshaft;
-import org.layshaft.web.json.FaultsJson;
-import org.layshaft.web.json.SuspectsJson;
+import org.layshaft.web.json.SchemaFiles;
 
 /** The table of faults, and suspects, over HTTP. */
 class DiagnosisApiTest {
@@ -47,7 +46,8 @@ class DiagnosisApiTest {
     void tablesKeepToTheirSchema(String path) {
         HttpResponse<String> reply = served.get(path);
         assertEquals(200, reply.statusCode(), reply::body);
-        assertEquals(List.of(), schema(FaultsJson.schema()).validate(reply.body(), InputFormat.JSON));
+        assertEquals(
+                List.of(), schema(SchemaFiles.of("faults").orElseThrow()).validate(reply.body(), InputFormat.JSON));
     }
 
     @ParameterizedTest
@@ -61,18 +61,24 @@ class DiagnosisApiTest {
     void suspectsKeepToTheirSchema(String path) {
         HttpResponse<String> reply = served.get(path);
         assertEquals(200, reply.statusCode(), reply::body);
-        assertEquals(List.of(), schema(SuspectsJson.schema()).validate(reply.body(), InputFormat.JSON));
+        assertEquals(
+                List.of(), schema(SchemaFiles.of("suspects").orElseThrow()).validate(reply.body(), InputFormat.JSON));
     }
 
     @Test
     void theSchemasWouldNoticeAndAreServed() {
-        assertFalse(schema(FaultsJson.schema()).validate("{}", InputFormat.JSON).isEmpty());
-        assertFalse(schema(SuspectsJson.schema())
+        assertFalse(schema(SchemaFiles.of("faults").orElseThrow())
+                .validate("{}", InputFormat.JSON)
+                .isEmpty());
+        assertFalse(schema(SchemaFiles.of("suspects").orElseThrow())
                 .validate(served.get(GROWL).body().replaceFirst("\"rank\"", "\"place\""), InputFormat.JSON)
                 .isEmpty());
-        assertEquals(FaultsJson.schema(), served.get("/api/faults.schema.json").body());
         assertEquals(
-                SuspectsJson.schema(), served.get("/api/suspects.schema.json").body());
+                SchemaFiles.of("faults").orElseThrow(),
+                served.get("/api/faults.schema.json").body());
+        assertEquals(
+                SchemaFiles.of("suspects").orElseThrow(),
+                served.get("/api/suspects.schema.json").body());
     }
 
     @Test

@@ -21,9 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.layshaft.web.cli.Layshaft;
-import org.layshaft.web.json.CrossJson;
-import org.layshaft.web.json.FitJson;
-import org.layshaft.web.json.PartsJson;
+import org.layshaft.web.json.SchemaFiles;
 
 /** The parts counter over HTTP. */
 class PartsApiTest {
@@ -50,25 +48,31 @@ class PartsApiTest {
         "/api/fit?box=curlew-late&place=fourth-ring"
     })
     void servingsKeepToTheirSchema(String path) {
-        assertKeeps(FitJson.schema(), path);
+        assertKeeps(SchemaFiles.of("fit").orElseThrow(), path);
     }
 
     @Test
     void listsAndTablesKeepToTheirs() {
-        assertKeeps(PartsJson.schema(), "/api/parts");
-        assertKeeps(PartsJson.schema(), "/api/parts?find=third+pair");
-        assertKeeps(CrossJson.schema(), "/api/cross");
-        assertKeeps(CrossJson.schema(), "/api/cross?box=curlew&shape=pair&verdict=fits");
+        assertKeeps(SchemaFiles.of("parts").orElseThrow(), "/api/parts");
+        assertKeeps(SchemaFiles.of("parts").orElseThrow(), "/api/parts?find=third+pair");
+        assertKeeps(SchemaFiles.of("cross").orElseThrow(), "/api/cross");
+        assertKeeps(SchemaFiles.of("cross").orElseThrow(), "/api/cross?box=curlew&shape=pair&verdict=fits");
     }
 
     @Test
     void theSchemasWouldNoticeAndAreServed() {
-        assertFalse(schema(FitJson.schema())
+        assertFalse(schema(SchemaFiles.of("fit").orElseThrow())
                 .validate(served.get(THIRD_IN_EARLY).body().replace("\"fails\"", "\"flops\""), InputFormat.JSON)
                 .isEmpty());
-        assertEquals(FitJson.schema(), served.get("/api/fit.schema.json").body());
-        assertEquals(PartsJson.schema(), served.get("/api/parts.schema.json").body());
-        assertEquals(CrossJson.schema(), served.get("/api/cross.schema.json").body());
+        assertEquals(
+                SchemaFiles.of("fit").orElseThrow(),
+                served.get("/api/fit.schema.json").body());
+        assertEquals(
+                SchemaFiles.of("parts").orElseThrow(),
+                served.get("/api/parts.schema.json").body());
+        assertEquals(
+                SchemaFiles.of("cross").orElseThrow(),
+                served.get("/api/cross.schema.json").body());
     }
 
     /** Clutching teeth: 39 of the later third gear, 36 of the earlier sleeve. */

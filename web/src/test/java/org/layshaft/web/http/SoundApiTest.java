@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.layshaft.web.cli.Layshaft;
-import org.layshaft.web.json.SoundJson;
+import org.layshaft.web.json.SchemaFiles;
 
 class SoundApiTest {
     private static Served served;
@@ -49,7 +49,7 @@ class SoundApiTest {
         assertEquals(
                 "application/schema+json",
                 reply.headers().firstValue("Content-Type").orElseThrow());
-        assertEquals(SoundJson.schema(), reply.body());
+        assertEquals(SchemaFiles.of("sound").orElseThrow(), reply.body());
     }
 
     @ParameterizedTest

@@ -21,8 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.layshaft.web.cli.Layshaft;
-import org.layshaft.web.json.IdentifyJson;
-import org.layshaft.web.json.SwapJson;
+import org.layshaft.web.json.SchemaFiles;
 
 /** Changes, and the bench, over HTTP. */
 class SwapApiTest {
@@ -50,7 +49,7 @@ class SwapApiTest {
         "/api/swap?box=curlew&axle=3.7&drive=8/17+8/18"
     })
     void changesKeepToTheirSchema(String path) {
-        assertKeeps(SwapJson.schema(), path);
+        assertKeeps(SchemaFiles.of("swap").orElseThrow(), path);
     }
 
     @ParameterizedTest
@@ -62,17 +61,20 @@ class SwapApiTest {
         "/api/identify?spline=W+30+x+2+x+14+x+8f&hub=N+30+x+1.25+x+22+x+9H"
     })
     void whatLiesOnTheBenchKeepsToItsSchema(String path) {
-        assertKeeps(IdentifyJson.schema(), path);
+        assertKeeps(SchemaFiles.of("identify").orElseThrow(), path);
     }
 
     @Test
     void theSchemasWouldNoticeAndAreServed() {
-        assertFalse(schema(SwapJson.schema())
+        assertFalse(schema(SchemaFiles.of("swap").orElseThrow())
                 .validate(served.get(THIRD).body().replace("\"ratios\"", "\"rations\""), InputFormat.JSON)
                 .isEmpty());
-        assertEquals(SwapJson.schema(), served.get("/api/swap.schema.json").body());
         assertEquals(
-                IdentifyJson.schema(), served.get("/api/identify.schema.json").body());
+                SchemaFiles.of("swap").orElseThrow(),
+                served.get("/api/swap.schema.json").body());
+        assertEquals(
+                SchemaFiles.of("identify").orElseThrow(),
+                served.get("/api/identify.schema.json").body());
     }
 
     /** 47/24 × 32/38 in place of 47/24 × 34/37. */

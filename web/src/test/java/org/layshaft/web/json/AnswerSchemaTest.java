@@ -26,7 +26,7 @@ import org.layshaft.web.asking.Understanding.Understood;
 /** Every answer keeps to the published schema: one for each failure mode of each layout, and one for each example question. */
 class AnswerSchemaTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(AnswerJson.schema(), InputFormat.JSON);
+            .getSchema(SchemaFiles.of("answer").orElseThrow(), InputFormat.JSON);
 
     @ParameterizedTest
     @MethodSource("faults")

@@ -23,7 +23,7 @@ import org.layshaft.web.desk.SoundRequest;
 class SoundSchemaTest {
     private static final SoundDesk DESK = new SoundDesk(Demo.desk());
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(SoundJson.schema(), InputFormat.JSON);
+            .getSchema(SchemaFiles.of("sound").orElseThrow(), InputFormat.JSON);
 
     static Stream<Layout> layouts() {
         return Demo.desk().knowledge().layouts().values().stream();
