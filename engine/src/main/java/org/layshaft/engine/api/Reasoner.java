@@ -1,6 +1,7 @@
 package org.layshaft.engine.api;
 
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
 
@@ -24,6 +25,14 @@ public interface Reasoner {
      * @param faults what is not told of them is taken as in their first possibility
      */
     Motion motion(Layout layout, List<Fault> faults, Stance stance);
+
+    /**
+     * What torques stand on everything in any stance, with these faults.
+     *
+     * @param faults as for {@link #motion}
+     * @return empty where the output does not turn with the input
+     */
+    Optional<Torques> torques(Layout layout, List<Fault> faults, Stance stance);
 
     /** A fault of this layout as a clause: {@code the 3-4 fork is bent badly toward the front (4th)}. */
     String say(Layout layout, Fault fault);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -11,12 +12,15 @@ import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.api.Torques;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.engine.fault.KnownFault;
 import org.layshaft.engine.fault.KnownFaults;
 import org.layshaft.engine.fault.Possibilities;
 import org.layshaft.engine.fault.Served;
 import org.layshaft.engine.fault.Sides;
+import org.layshaft.engine.train.PassingTorques;
+import org.layshaft.engine.train.Train;
 import org.layshaft.engine.train.TrainBuilder;
 import org.layshaft.engine.train.TrainSolver;
 import org.layshaft.engine.words.FaultWords;
@@ -58,10 +62,19 @@ public final class StandardReasoner implements Reasoner {
 
     @Override
     public Motion motion(Layout layout, List<Fault> faults, Stance stance) {
+        return OfParts.only(TrainSolver.solve(train(layout, faults, stance)));
+    }
+
+    @Override
+    public Optional<Torques> torques(Layout layout, List<Fault> faults, Stance stance) {
+        return PassingTorques.of(train(layout, faults, stance));
+    }
+
+    private Train train(Layout layout, List<Fault> faults, Stance stance) {
         List<FailureMode> modes = new KnownFaults(knowledge, layout).modesOf(faults);
         List<Fault> way = new Possibilities(layout).of(faults, modes).get(0);
         FaultFacts facts = FaultFacts.of(layout, known(layout, way, modes));
-        return OfParts.only(TrainSolver.solve(new TrainBuilder(layout, facts.changes()).at(stance)));
+        return new TrainBuilder(layout, facts.changes()).at(stance);
     }
 
     @Override

@@ -123,6 +123,11 @@ public final class Desk {
         return new DiagnosisDesk(diagnostician, asking);
     }
 
+    /** Where sleeves are moved by hand. */
+    public HandDesk hand() {
+        return new HandDesk(reasoner);
+    }
+
     /** Where parts are asked about. */
     public PartsDesk parts() {
         return parts;

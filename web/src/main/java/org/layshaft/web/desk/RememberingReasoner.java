@@ -4,10 +4,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.layshaft.engine.api.Box;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.api.Torques;
 import org.layshaft.engine.api.WhatIf;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
@@ -54,6 +56,11 @@ final class RememberingReasoner implements Reasoner {
     @Override
     public Motion motion(Layout layout, List<Fault> faults, Stance stance) {
         return reasoner.motion(layout, faults, stance);
+    }
+
+    @Override
+    public Optional<Torques> torques(Layout layout, List<Fault> faults, Stance stance) {
+        return reasoner.torques(layout, faults, stance);
     }
 
     @Override

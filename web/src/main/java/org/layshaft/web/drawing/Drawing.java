@@ -2,11 +2,12 @@ package org.layshaft.web.drawing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.layshaft.kb.layout.Layout;
 
-/** A box drawn from the side, the clutch end on the left. Thread-safe; the same layout and view give the same text. */
+/**
+ * A box drawn from the side, the clutch end on the left, or from the end, along its shafts. Thread-safe; the same layout
+ * and view give the same text.
+ */
 public final class Drawing {
     private static final double MARGIN = 14;
     /** What is wider than this keeps its names legible by a least width on the screen, and may be scrolled. */
@@ -43,6 +44,11 @@ public final class Drawing {
     }
 
     private String write(boolean alone) {
+        String written = view.from() == View.From.END ? new EndView(layout, view, plan).write(alone) : side(alone);
+        return view.ink() == View.Printing.BLACK ? BlackAndWhite.of(written, view.idPrefix()) : written;
+    }
+
+    private String side(boolean alone) {
         PowerPath path = view.motion().map(motion -> PowerPath.of(plan, motion)).orElse(new PowerPath(List.of()));
         InWords words = new InWords(layout, view);
         Svg picture = new Svg();
@@ -56,52 +62,17 @@ public final class Drawing {
             canvas = Key.below(picture, canvas, InWords.driver(layout), new MeshLinks(plan, figures).any());
         }
         Svg svg = new Svg();
-        open(svg, canvas, alone);
-        svg.say("title", words.title(), "id", titleId());
-        svg.say("desc", words.description(path), "id", descriptionId());
+        String kind = canvas.width() > VERY_WIDE
+                ? "drawing wide very-wide"
+                : canvas.width() > WIDE ? "drawing wide" : "drawing";
+        SvgHead.open(svg, layout, view, canvas, kind, alone);
+        SvgHead.say(svg, view, words.title(), words.description(path));
         LockedMark.pattern(svg, view.idPrefix());
+        BlackAndWhite.pattern(svg, view.idPrefix());
         if (alone) {
             svg.rect(canvas, "fill", Ink.PAPER);
         }
         return svg.append(picture).close().toString();
-    }
-
-    private void open(Svg svg, Box canvas, boolean alone) {
-        boolean links = layout.parts().keySet().stream()
-                .anyMatch(part -> view.linkOf().apply(part).isPresent());
-        String viewBox = Stream.of(canvas.left(), canvas.top(), canvas.width(), canvas.height())
-                .map(Svg::number)
-                .collect(Collectors.joining(" "));
-        svg.open(
-                "svg",
-                "xmlns",
-                alone ? "http://www.w3.org/2000/svg" : null,
-                "class",
-                canvas.width() > VERY_WIDE
-                        ? "drawing wide very-wide"
-                        : canvas.width() > WIDE ? "drawing wide" : "drawing",
-                "viewBox",
-                viewBox,
-                "width",
-                alone ? canvas.width() : null,
-                "height",
-                alone ? canvas.height() : null,
-                "role",
-                links ? "group" : "img",
-                "aria-labelledby",
-                titleId(),
-                "aria-describedby",
-                descriptionId(),
-                "font-family",
-                "system-ui, 'Liberation Sans', Arial, sans-serif");
-    }
-
-    private String titleId() {
-        return view.idPrefix() + "title";
-    }
-
-    private String descriptionId() {
-        return view.idPrefix() + "desc";
     }
 
     private void paint(Svg svg, Room room, InWords words, PowerPath path) {
@@ -110,6 +81,7 @@ public final class Drawing {
         PartElements elements = new PartElements(view, words, path, bodies);
         figures.all().forEach(figure -> elements.write(svg, figure));
         svg.open("g", "class", "overlay", "pointer-events", "none");
+        bodies.ifPresent(all -> new Rolling(plan, figures, all).write(svg));
         bodies.ifPresent(all -> new TurningArrows(plan, around, figures, all).write(svg, room));
         new MeshLinks(plan, figures).write(svg, room);
         new PowerLines(new PathLine(plan, around, figures)).write(svg, path);
@@ -118,6 +90,7 @@ public final class Drawing {
         marks.write(svg, room);
         new Labels(plan, around, figures, marks, room).write(svg);
         view.motion().ifPresent(motion -> new LockedMark(around, view.idPrefix()).write(svg, room, motion.outcome()));
+        new Handles(plan, figures, view, room).write(svg);
         room.take(around.caseBox());
         room.take(around.steady());
     }

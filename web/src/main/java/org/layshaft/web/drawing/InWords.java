@@ -26,13 +26,17 @@ record InWords(Layout layout, View view) {
 
     String title() {
         if (view.stance().engaged().isEmpty()) {
-            return layout.name() + ", in neutral, seen from the side";
+            return layout.name() + ", in neutral, seen " + from();
         }
         String stands = view.stance().engaged().entrySet().stream()
                 .map(entry ->
                         name(entry.getKey()) + " toward the " + entry.getValue().word())
                 .collect(Collectors.joining(", "));
-        return layout.name() + ", seen from the side: " + stands;
+        return layout.name() + ", seen " + from() + ": " + stands;
+    }
+
+    private String from() {
+        return view.from() == View.From.END ? "from the clutch end, along the shafts" : "from the side";
     }
 
     String description(PowerPath path) {
@@ -43,16 +47,41 @@ record InWords(Layout layout, View view) {
                         + way.stream()
                                 .map(layout.parts()::get)
                                 .filter(part -> !(part instanceof Hub) && !(part instanceof ClutchingTeeth))
-                                .map(Part::name)
+                                .map(part -> view.told().word().apply(part.name()))
                                 .collect(Collectors.joining(", "))
                         + "."));
+        view.motion().map(this::standing).filter(still -> !still.isEmpty()).ifPresent(says::add);
         if (!view.faultyParts().isEmpty()) {
             says.add("Faulty: " + names(view.faultyParts()) + ".");
         }
         if (!view.meantParts().isEmpty()) {
             says.add("Ringed: " + names(view.meantParts()) + ".");
         }
-        says.add("The clutch end is on the left.");
+        if (view.from() == View.From.SIDE) {
+            says.add("The clutch end is on the left.");
+        }
+        return String.join(" ", says);
+    }
+
+    /** Which shafts stand and which are not driven: what the arrows of the drawing say by being absent. */
+    private String standing(Motion motion) {
+        Bodies bodies = new Bodies(layout, motion);
+        List<String> says = new ArrayList<>();
+        for (Bodies.State state : List.of(Bodies.State.TURNS, Bodies.State.STANDS_STILL, Bodies.State.NOT_DRIVEN)) {
+            List<String> shafts = layout.all(Shaft.class)
+                    .filter(shaft -> bodies.state(shaft) == state)
+                    .map(Shaft::id)
+                    .map(this::name)
+                    .toList();
+            if (!shafts.isEmpty()) {
+                String verb = switch (state) {
+                    case TURNS -> "Turning";
+                    case STANDS_STILL -> "Standing";
+                    default -> "Not driven";
+                };
+                says.add("%s: %s.".formatted(verb, String.join(", ", shafts)));
+            }
+        }
         return String.join(" ", says);
     }
 
@@ -75,9 +104,13 @@ record InWords(Layout layout, View view) {
 
     String ofPart(Part part, Bodies.State state, Optional<Fraction> speed, boolean carries) {
         List<String> says = new ArrayList<>();
-        says.add(part.name());
+        says.add(view.told().word().apply(part.name()));
         if (part instanceof Gear gear) {
             says.add(gear.teeth() + " teeth");
+            says.add(
+                    gear.moduleMm().isPresent()
+                            ? "module " + Svg.number(gear.moduleMm().getAsDouble()) + " mm"
+                            : "module not told");
             says.add(form(gear));
             says.add(SEATS.get(gear.seat()) + " " + name(gear.carrier()));
             layout.find(Shaft.class, gear.carrier())
@@ -106,8 +139,15 @@ record InWords(Layout layout, View view) {
         } else if (state == Bodies.State.NOT_DRIVEN) {
             says.add("not driven");
         } else if (state == Bodies.State.TURNS) {
-            speed.ifPresent(turns -> says.add(turns(layout, turns)));
+            speed.ifPresent(turns -> {
+                says.add(turns(layout, turns));
+                view.told()
+                        .inputRpm()
+                        .ifPresent(rpm ->
+                                says.add(Svg.number(turns.times(rpm).absolute().toDouble()) + " rpm"));
+            });
         }
+        torque(part).ifPresent(says::add);
         if (carries) {
             says.add(state == Bodies.State.STANDS_STILL ? "holds against the torque" : "carries power");
         }
@@ -115,6 +155,23 @@ record InWords(Layout layout, View view) {
             says.add("faulty");
         }
         return String.join(", ", says);
+    }
+
+    /** The torque through it, against the input's and in N·m where that is told. */
+    private Optional<String> torque(Part part) {
+        return view.told()
+                .torques()
+                .flatMap(torques -> torques.through(part.id()))
+                .filter(times -> !times.isZero())
+                .map(times -> "torque %s times the input's%s"
+                        .formatted(
+                                Svg.number(times.toDouble()),
+                                view.told()
+                                        .inputNm()
+                                        .map(nm -> " = %s N·m"
+                                                .formatted(Svg.number(
+                                                        times.times(nm).toDouble())))
+                                        .orElse("")));
     }
 
     private static String form(Gear gear) {
@@ -151,6 +208,9 @@ record InWords(Layout layout, View view) {
     }
 
     private String name(String id) {
-        return Optional.ofNullable(layout.parts().get(id)).map(Part::name).orElse(id);
+        return Optional.ofNullable(layout.parts().get(id))
+                .map(Part::name)
+                .map(view.told().word())
+                .orElse(id);
     }
 }

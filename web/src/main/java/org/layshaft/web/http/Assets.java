@@ -15,15 +15,20 @@ import org.layshaft.web.desk.BadInputException;
 /** The files that pages refer to, read once. */
 final class Assets {
     private static final String FOLDER = "/org/layshaft/web/assets/";
-    private static final Map<String, String> TYPES = Map.of(
-            "layshaft.css", "text/css;charset=utf-8",
-            "drawing.css", "text/css;charset=utf-8",
-            "fit.css", "text/css;charset=utf-8",
-            "sound.css", "text/css;charset=utf-8",
-            "layshaft.js", "text/javascript;charset=utf-8",
-            "marks.svg", Reply.SVG,
-            "suspects.css", "text/css;charset=utf-8",
-            "icon.svg", Reply.SVG);
+    private static final String CSS = "text/css;charset=utf-8";
+    private static final String SCRIPT = "text/javascript;charset=utf-8";
+    private static final Map<String, String> TYPES = Map.ofEntries(
+            Map.entry("layshaft.css", CSS),
+            Map.entry("drawing.css", CSS),
+            Map.entry("sheet.css", CSS),
+            Map.entry("fit.css", CSS),
+            Map.entry("sound.css", CSS),
+            Map.entry("suspects.css", CSS),
+            Map.entry("layshaft.js", SCRIPT),
+            Map.entry("drawing.js", SCRIPT),
+            Map.entry("turning.js", SCRIPT),
+            Map.entry("marks.svg", Reply.SVG),
+            Map.entry("icon.svg", Reply.SVG));
 
     private final Map<String, Reply> byName = new TreeMap<>();
 

@@ -2,6 +2,7 @@ package org.layshaft.web.http;
 
 import org.layshaft.web.page.Address;
 import org.layshaft.web.page.Pages;
+import org.layshaft.web.page.Sight;
 import org.layshaft.web.page.SuspectsPage;
 import org.layshaft.web.page.SuspectsRequest;
 
@@ -55,6 +56,13 @@ final class PageEndpoints {
                 call.first("gear"),
                 call.all("fault"),
                 call.first("part"),
-                call.all("seen"));
+                call.all("seen"),
+                new Sight(
+                        call.all("sleeve"),
+                        call.first("view"),
+                        call.first("words"),
+                        call.first("rpm"),
+                        call.first("nm"),
+                        call.first("ink")));
     }
 }

@@ -2,6 +2,7 @@ package org.layshaft.web.page;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.layshaft.kb.failure.Fault;
  * @param faults what is supposed besides the question, as written
  * @param part id of the part that is looked at
  * @param seen the diagnosis that led here, each observation as written
+ * @param sight how it is drawn
  */
 public record Address(
         Optional<String> layout,
@@ -23,13 +25,25 @@ public record Address(
         Optional<String> gear,
         List<String> faults,
         Optional<String> part,
-        List<String> seen) {
+        List<String> seen,
+        Sight sight) {
 
     static final String NEUTRAL = "N";
 
     public Address {
         faults = List.copyOf(faults);
         seen = List.copyOf(seen);
+    }
+
+    /** Drawn as usual. */
+    public Address(
+            Optional<String> layout,
+            Optional<String> question,
+            Optional<String> gear,
+            List<String> faults,
+            Optional<String> part,
+            List<String> seen) {
+        this(layout, question, gear, faults, part, seen, Sight.USUAL);
     }
 
     /** A layout, sound, and nothing asked. */
@@ -39,40 +53,73 @@ public record Address(
     }
 
     public Address inLayout(String other) {
-        return new Address(Optional.of(other), question, gear, faults, part, seen);
+        return new Address(Optional.of(other), question, gear, faults, part, seen, sight);
     }
 
     Address asking(String other) {
-        return new Address(layout, Optional.of(other), Optional.empty(), faults, part, seen);
+        return new Address(layout, Optional.of(other), Optional.empty(), faults, part, seen, sight.withNothingMoved());
     }
 
     Address inGear(String other) {
-        return new Address(layout, question, Optional.of(other), faults, part, seen);
+        return new Address(layout, question, Optional.of(other), faults, part, seen, sight.withNothingMoved());
     }
 
     Address at(String other) {
-        return new Address(layout, question, gear, faults, Optional.of(other), seen);
+        return new Address(layout, question, gear, faults, Optional.of(other), seen, sight);
     }
 
     Address atNoPart() {
-        return new Address(layout, question, gear, faults, Optional.empty(), seen);
+        return new Address(layout, question, gear, faults, Optional.empty(), seen, sight);
     }
 
     /** The question dropped, and these faults supposed instead of those it and the address suppose. */
     Address supposing(List<Fault> others) {
         List<String> written = others.stream().map(Fault::written).toList();
-        return new Address(layout, Optional.empty(), gear, written, part, seen);
+        return new Address(layout, Optional.empty(), gear, written, part, seen, sight);
     }
 
     /** The same question, with these faults supposed besides. */
     Address besides(List<Fault> others) {
         List<String> written = others.stream().map(Fault::written).toList();
-        return new Address(layout, question, gear, written, part, seen);
+        return new Address(layout, question, gear, written, part, seen, sight);
     }
 
     /** The same, reached from a diagnosis. */
     Address withSeen(List<String> observations) {
-        return new Address(layout, question, gear, faults, part, observations);
+        return new Address(layout, question, gear, faults, part, observations, sight);
+    }
+
+    /** The sleeves as they were set by hand, whatever gear was drawn. */
+    Address moved(List<String> sleeves) {
+        return new Address(layout, question, Optional.empty(), faults, part, seen, sight.moved(sleeves));
+    }
+
+    /** The same, drawn otherwise. */
+    Address drawn(Sight other) {
+        return new Address(layout, question, gear, faults, part, seen, other);
+    }
+
+    /** The drawing as a file. */
+    String file() {
+        return "/drawing/" + layout.orElseThrow() + ".svg"
+                + query(Stream.of(
+                        pairs("q", question.stream()),
+                        pairs("gear", gear.stream()),
+                        pairs("fault", faults.stream()),
+                        pairs("part", part.stream()),
+                        sight.pairs()));
+    }
+
+    /** All that the address says but for what is drawn how, by name and value. */
+    List<FieldView> withoutSight() {
+        List<FieldView> pairs = new ArrayList<>();
+        layout.ifPresent(value -> pairs.add(new FieldView("layout", value)));
+        question.ifPresent(value -> pairs.add(new FieldView("q", value)));
+        gear.ifPresent(value -> pairs.add(new FieldView("gear", value)));
+        faults.forEach(value -> pairs.add(new FieldView("fault", value)));
+        part.ifPresent(value -> pairs.add(new FieldView("part", value)));
+        seen.forEach(value -> pairs.add(new FieldView("seen", value)));
+        return pairs;
     }
 
     /** As a link: {@code /?layout=curlew&gear=3}. */
@@ -84,7 +131,8 @@ public record Address(
                         pairs("gear", gear.stream()),
                         pairs("fault", faults.stream()),
                         pairs("part", part.stream()),
-                        pairs("seen", seen.stream())));
+                        pairs("seen", seen.stream()),
+                        sight.pairs()));
     }
 
     /** Where the API gives this answer. */
@@ -107,7 +155,8 @@ public record Address(
         return all.isEmpty() ? "" : "?" + String.join("&", all);
     }
 
-    private static Stream<String> pairs(String name, Stream<String> values) {
-        return values.map(value -> name + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8));
+    static Stream<String> pairs(String name, Stream<String> values) {
+        return values.map(value ->
+                name + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8).replace("%3A", ":"));
     }
 }

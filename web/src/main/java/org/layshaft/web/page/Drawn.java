@@ -7,6 +7,7 @@ import org.layshaft.engine.api.NeutralVerdict;
 import org.layshaft.engine.api.Stance;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.asking.Answer;
+import org.layshaft.web.desk.ByHand;
 import org.layshaft.web.desk.Desk;
 
 /**
@@ -16,6 +17,15 @@ import org.layshaft.web.desk.Desk;
  * @param gear empty for neutral, and where two gears stand engaged
  */
 record Drawn(Stance stance, Optional<Motion> motion, Optional<GearVerdict> gear) {
+
+    /** What was set by hand: the gear it is, where it stands as for one. */
+    static Drawn byHand(ByHand set, Answer answer) {
+        Optional<GearVerdict> gear = answer.whatIf().gears().stream()
+                .filter(each -> each.stance().equals(set.stance()))
+                .filter(each -> !each.stance().equals(Stance.NEUTRAL))
+                .findFirst();
+        return new Drawn(set.stance(), Optional.of(set.motion()), gear);
+    }
 
     /** What the question was about. */
     static Drawn asAsked(Answer answer) {

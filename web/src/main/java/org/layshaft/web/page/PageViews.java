@@ -5,6 +5,7 @@ import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.asking.Question;
+import org.layshaft.web.desk.ByHand;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Desk;
 
@@ -37,7 +38,7 @@ final class PageViews {
                 scene.answered() || !scene.faults().isEmpty() ? scene.answer().says() : List.of(),
                 PartsLinks.of(scene.answer().question()),
                 SupposedView.all(scene, knowledge, words),
-                SheetView.of(scene),
+                SheetView.of(scene, desk.hand()),
                 scene.part()
                         .map(part -> PartView.of(part, scene, knowledge, words))
                         .orElse(null),
@@ -87,7 +88,9 @@ final class PageViews {
         if (scene.understanding().isPresent() && !scene.answered()) {
             return "The question was not understood in one way.";
         }
-        return String.join(" ", scene.answer().says());
+        return String.join(
+                " ",
+                scene.byHand().map(ByHand::says).orElseGet(() -> scene.answer().says()));
     }
 
     private List<PageView.LayoutView> layouts(Scene scene) {

@@ -82,7 +82,8 @@ public final class Pages {
 
     /** The drawing by itself, as SVG. */
     public String drawing(Address address) {
-        return SheetView.drawing(scenes.read(address), part -> Optional.empty()).standalone();
+        return SheetView.drawing(scenes.read(address), part -> Optional.empty(), false)
+                .standalone();
     }
 
     /** A page that says why there is none, and what to try instead. */

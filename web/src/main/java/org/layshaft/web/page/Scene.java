@@ -6,12 +6,14 @@ import org.layshaft.engine.api.GearVerdict;
 import org.layshaft.engine.api.Motion;
 import org.layshaft.engine.api.ShaftPiece;
 import org.layshaft.engine.api.Stance;
+import org.layshaft.engine.api.Torques;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.web.asking.Answer;
 import org.layshaft.web.asking.Understanding;
+import org.layshaft.web.desk.ByHand;
 import org.layshaft.web.desk.Turning;
 
 /**
@@ -26,6 +28,9 @@ import org.layshaft.web.desk.Turning;
  * @param motion how everything turns in it; empty where it shows no one motion
  * @param gear the gear that is drawn; empty where it is none
  * @param part the part that is looked at
+ * @param byHand what came of sleeves set by hand; empty where none were
+ * @param torques on everything in what is drawn; empty where none reach the output, or nothing is drawn in motion
+ * @param running speed and torque of the input, where told
  */
 record Scene(
         Address address,
@@ -37,7 +42,10 @@ record Scene(
         Stance stance,
         Optional<Motion> motion,
         Optional<GearVerdict> gear,
-        Optional<Part> part) {
+        Optional<Part> part,
+        Optional<ByHand> byHand,
+        Optional<Torques> torques,
+        Running running) {
 
     /** Everything that is supposed: by the question and by the address. */
     List<Fault> faults() {
@@ -57,6 +65,15 @@ record Scene(
     /** How everything turns in what is drawn; empty where that shows no one motion. */
     List<Turning> turning() {
         return motion.map(each -> Turning.of(layout, names, each)).orElse(List.of());
+    }
+
+    Dialect dialect() {
+        return running.dialect();
+    }
+
+    /** What a part is called by those who read. */
+    String called(String part) {
+        return dialect().say(names.of(part));
     }
 
     boolean inNeutral() {

@@ -12,7 +12,9 @@ import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Understanding;
 import org.layshaft.web.asking.Understanding.Understood;
 import org.layshaft.web.desk.BadInputException;
+import org.layshaft.web.desk.ByHand;
 import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.HandDesk;
 import org.layshaft.web.desk.Supposing;
 
 /** Finds out what an address comes to. */
@@ -41,8 +43,11 @@ final class SceneReader {
 
     private Scene scene(
             Address address, Layout layout, Optional<Understanding> understanding, Answer answer, List<Fault> own) {
-        Drawn drawn = address.gear()
-                .map(gear -> Drawn.inGear(gear, layout, answer, desk))
+        Running running = Running.of(address.sight());
+        List<Fault> faults = answer.question().faults();
+        Optional<ByHand> byHand = byHand(address, layout, answer);
+        Drawn drawn = byHand.map(set -> Drawn.byHand(set, answer))
+                .or(() -> address.gear().map(gear -> Drawn.inGear(gear, layout, answer, desk)))
                 .orElseGet(() -> Drawn.asAsked(answer));
         return new Scene(
                 address.inLayout(layout.id()).besides(own),
@@ -54,7 +59,28 @@ final class SceneReader {
                 drawn.stance(),
                 drawn.motion(),
                 drawn.gear(),
-                address.part().map(id -> part(layout, id)));
+                address.part().map(id -> part(layout, id)),
+                byHand,
+                byHand.map(ByHand::torques)
+                        .orElseGet(() ->
+                                drawn.motion().flatMap(motion -> desk.hand().torques(layout, faults, drawn.stance()))),
+                running);
+    }
+
+    /** Empty where nothing was set by hand, or where the question turned to another layout. */
+    private Optional<ByHand> byHand(Address address, Layout layout, Answer answer) {
+        boolean same = address.layout().map(desk::layout).filter(layout::equals).isPresent()
+                || address.layout().isEmpty();
+        if (address.sight().sleeves().isEmpty() || !same) {
+            return Optional.empty();
+        }
+        HandDesk hand = desk.hand();
+        return Optional.of(hand.at(
+                layout,
+                desk.names(layout),
+                answer.question().faults(),
+                answer.whatIf(),
+                hand.stance(layout, address.sight().sleeves())));
     }
 
     private Layout firstLayout() {
