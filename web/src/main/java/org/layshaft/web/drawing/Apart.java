@@ -56,6 +56,11 @@ record Apart(String one, String other, double mm, boolean told, boolean chain) {
         return new Apart(one, other, radii.centreDistanceMm(mesh) * (chain ? CHAIN_LONGER : 1), told, chain);
     }
 
+    /** A chain is drawn long enough for all about its two axes to lie clear. */
+    Apart clearOf(double reachMm) {
+        return chain ? new Apart(one, other, Math.max(mm, reachMm), told, true) : this;
+    }
+
     private Apart wider(Apart with) {
         Apart wider = with.mm > mm ? with : this;
         return new Apart(one, other, wider.mm, told && with.told, chain && with.chain);

@@ -3,6 +3,7 @@ package org.layshaft.web.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,9 +44,11 @@ final class EndView {
         this.lines = plan.lines();
         this.planets = plan.planets();
         this.radii = new Radii(layout, lines);
-        this.apart = Apart.all(layout, lines, radii, planets);
         Map<String, Double> reach = new LinkedHashMap<>();
         lines.free().forEach(line -> reach.put(line, reachMm(line)));
+        this.apart = Apart.all(layout, lines, radii, planets).stream()
+                .map(each -> each.clearOf(1.05 * (reach.getOrDefault(each.one(), 0.0) + reach.getOrDefault(each.other(), 0.0))))
+                .toList();
         this.axes = new Axes(lines.ofCarrier(layout.input()), apart, reach);
         Box extent = Box.of(reach.entrySet().stream()
                 .map(each -> Box.about(
@@ -87,8 +90,9 @@ final class EndView {
         lines.free().forEach(line -> room.take(around(line)));
         Box wheels = room.extent();
         apart.forEach(each -> distance(picture, each));
-        new Wheels(this, bodies, path, words).write(picture);
-        apart.forEach(each -> distanceNote(picture, each, room));
+        Room texts = new Room(List.of());
+        new Wheels(this, bodies, path, words).write(picture, texts);
+        apart.forEach(each -> distanceNote(picture, each, texts));
         lines.free().forEach(line -> name(picture, line, room));
         Box canvas = room.extent().with(wheels).grown(MARGIN);
         canvas = notes(picture, canvas);
@@ -172,14 +176,17 @@ final class EndView {
                 each.told() ? null : "3 4");
     }
 
-    private void distanceNote(Svg svg, Apart each, Room room) {
+    private void distanceNote(Svg svg, Apart each, Room texts) {
         String says = each.told()
                 ? Svg.number(Math.round(each.mm() * 10) / 10.0) + " mm"
                 : each.chain() ? "chain, distance not told" : "distance not told";
         Label label = new Label(List.of(says), 13, "note distance-note");
-        double x = (x(each.one()) + x(each.other())) / 2;
-        double y = (y(each.one()) + y(each.other())) / 2;
-        label.write(svg, room.take(label.box(x, y - label.height() / 2)));
+        List<Box> wishes = Stream.of(0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74)
+                .map(part -> label.box(
+                        x(each.one()) + part * (x(each.other()) - x(each.one())),
+                        y(each.one()) + part * (y(each.other()) - y(each.one())) - label.height() / 2))
+                .toList();
+        label.write(svg, texts.takeBest(wishes));
     }
 
     private void name(Svg svg, String line, Room room) {
@@ -253,9 +260,16 @@ final class EndView {
         if (!axes.anyWay().isEmpty()) {
             notes.add("Which way these lie from their neighbour is not told: " + named(axes.anyWay()) + ".");
         }
-        if (!axes.unjoined().isEmpty()) {
+        Set<String> across = axes.unjoined().stream().filter(this::isAcross).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> unjoined = new LinkedHashSet<>(axes.unjoined());
+        unjoined.removeAll(across);
+        if (!across.isEmpty()) {
+            notes.add("These lie across what one looks along, and are drawn beside it, turned into the plane: "
+                    + named(across) + ".");
+        }
+        if (!unjoined.isEmpty()) {
             notes.add("Where these lie cannot be told, no gear joins them to the others side by side: "
-                    + named(axes.unjoined()) + ".");
+                    + named(unjoined) + ".");
         }
         if (!axes.contradicted().isEmpty()) {
             notes.add("The distances of these to two others cannot both be so: " + named(axes.contradicted()) + ".");
@@ -263,9 +277,21 @@ final class EndView {
         return notes;
     }
 
+    /** Whether a bevel pair turns the drive onto this line. */
+    private boolean isAcross(String line) {
+        return layout.everyMesh()
+                .filter(mesh -> mesh.kind().isBevel())
+                .anyMatch(mesh -> Stream.of(mesh.first(), mesh.second())
+                        .anyMatch(gear -> lines.of(layout.gear(gear)).equals(line)));
+    }
+
     private String named(Set<String> all) {
         return all.stream()
-                .map(line -> layout.parts().get(line).name())
+                .map(line -> lines.differentials(line).stream()
+                        .<Part>map(differential -> differential)
+                        .findFirst()
+                        .orElseGet(() -> layout.parts().get(line))
+                        .name())
                 .map(view.told().word())
                 .collect(Collectors.joining(", "));
     }

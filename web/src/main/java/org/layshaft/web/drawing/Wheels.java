@@ -1,8 +1,10 @@
 package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.layout.Gear;
 import org.layshaft.kb.layout.GearForm;
@@ -25,15 +27,16 @@ final class Wheels {
         this.words = words;
     }
 
-    void write(Svg svg) {
+    /** Numbers and speeds keep off each other by this room. */
+    void write(Svg svg, Room texts) {
         List<Gear> quiet = new ArrayList<>(end.wheels());
         List<Gear> loud = quiet.stream().filter(this::carries).toList();
         quiet.removeAll(loud);
         quiet.forEach(gear -> write(svg, gear));
         loud.forEach(gear -> write(svg, gear));
         svg.open("g", "class", "overlay", "pointer-events", "none");
-        (loud.isEmpty() ? largestTurning() : loud).forEach(gear -> arrow(svg, gear));
-        loud.forEach(gear -> number(svg, gear));
+        onePerBody(loud.isEmpty() ? largestTurning() : loud).forEach(gear -> arrow(svg, gear, texts));
+        loud.forEach(gear -> number(svg, gear, texts));
         svg.close();
     }
 
@@ -187,14 +190,18 @@ final class Wheels {
         spoke(svg, x, y, radius - deep / 2, 2.2);
     }
 
-    /** The number of its teeth, over the rim, beside the arrow. */
-    private void number(Svg svg, Gear gear) {
+    /** The number of its teeth, over the rim. */
+    private void number(Svg svg, Gear gear, Room texts) {
         if (end.planets().isPlanet(gear.id()) || isCrown(gear)) {
             return;
         }
         Label label = new Label(List.of(gear.teeth() + "T"), 13, "name");
-        Point at = at(gear, end.pitch(gear), away(gear) + ARROW_SWEEP * 0.9);
-        label.write(svg, label.box(at.x(), at.y() - label.height() / 2));
+        List<Box> wishes = new ArrayList<>();
+        for (double aside : new double[] {0.9, -0.9, 1.3, -1.3, 1.7, -1.7}) {
+            Point at = at(gear, end.pitch(gear), away(gear) + ARROW_SWEEP * aside);
+            wishes.add(label.box(at.x(), at.y() - label.height() / 2));
+        }
+        label.write(svg, texts.takeBest(wishes));
     }
 
     private boolean isCrown(Gear gear) {
@@ -247,8 +254,16 @@ final class Wheels {
                 .toList();
     }
 
+    /** Of wheels about one axis that turn alike only the largest, the others being seen to go with it. */
+    private List<Gear> onePerBody(List<Gear> gears) {
+        Set<String> told = new HashSet<>();
+        return gears.stream()
+                .filter(gear -> told.add(end.lines().of(gear) + speed(gear)))
+                .toList();
+    }
+
     /** An arc along the rim, away from what the gear meshes with. */
-    private void arrow(Svg svg, Gear gear) {
+    private void arrow(Svg svg, Gear gear, Room texts) {
         Optional<Fraction> speed = speed(gear).filter(turns -> !turns.isZero());
         if (speed.isEmpty() || isCrown(gear) || end.planets().isPlanet(gear.id())) {
             return;
@@ -286,8 +301,12 @@ final class Wheels {
                 "stroke-width",
                 1.6);
         Label label = new Label(List.of(TurningArrows.times(speed.get())), 12, "speed");
-        Point place = at(gear, Math.max(0, radius - 18), middle);
-        label.write(svg, label.box(place.x(), place.y() - label.height() / 2));
+        List<Box> wishes = new ArrayList<>();
+        for (double aside : new double[] {0, 0.35, -0.35, 0.7, -0.7}) {
+            Point place = at(gear, Math.max(0, radius - 18), middle + aside);
+            wishes.add(label.box(place.x(), place.y() - label.height() / 2));
+        }
+        label.write(svg, texts.takeBest(wishes));
         svg.close();
     }
 

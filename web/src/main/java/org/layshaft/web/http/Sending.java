@@ -13,6 +13,8 @@ final class Sending {
     private static final String POLICY =
             "default-src 'self'; object-src 'none'; base-uri 'none';" + " form-action 'self'; frame-ancestors 'none'";
 
+    private static final int WORTH_PACKING = 1400;
+
     private Sending() {}
 
     static void send(Reply reply, Request request, Response response, Callback callback) {
@@ -30,8 +32,14 @@ final class Sending {
             return;
         }
         headers.put(HttpHeader.CONTENT_TYPE, reply.contentType());
-        headers.put(HttpHeader.CONTENT_LENGTH, reply.body().length);
+        headers.put(HttpHeader.VARY, "Accept-Encoding");
+        byte[] body = reply.body();
+        if (body.length > WORTH_PACKING && request.getHeaders().contains(HttpHeader.ACCEPT_ENCODING, "gzip")) {
+            body = Packed.of(body);
+            headers.put(HttpHeader.CONTENT_ENCODING, "gzip");
+        }
+        headers.put(HttpHeader.CONTENT_LENGTH, body.length);
         boolean bodyWanted = !HttpMethod.HEAD.is(request.getMethod());
-        response.write(true, bodyWanted ? ByteBuffer.wrap(reply.body()) : null, callback);
+        response.write(true, bodyWanted ? ByteBuffer.wrap(body) : null, callback);
     }
 }
