@@ -5,22 +5,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.road.Vehicle;
 import org.layshaft.engine.stated.Objections;
 import org.layshaft.engine.stated.Telling;
 
 /**
- * The axle ratio that gives back the old engine speed on other tyres. Where two axles are driven, both must get it.
+ * Axle ratios for an engine speed at a road speed. Where two axles are driven, both must get it.
  *
- * @param axleRatio that there is
- * @param rollsBeforeMm what a wheel rolled in one turn, in mm, or in any one unit with the other
- * @param rollsAfterMm what it rolls now
+ * @param exact the ratio that would do it exactly
  */
-public record AxleForCruise(
-        Telling<Fraction> axleRatio, Telling<Fraction> rollsBeforeMm, Telling<Fraction> rollsAfterMm) {
+public record AxleForCruise(Telling<Fraction> exact) {
 
-    /** The ratio that would do it exactly. */
-    public Telling<Fraction> exact() {
-        return axleRatio.with(rollsBeforeMm, Fraction::over).with(rollsAfterMm, Fraction::times);
+    /**
+     * For the old engine speed on other tyres.
+     *
+     * @param axleRatio that there is
+     * @param rollsBeforeMm what a wheel rolled in one turn, in mm, or in any one unit with the other
+     * @param rollsAfterMm what it rolls now
+     */
+    public static AxleForCruise onOtherTyres(
+            Telling<Fraction> axleRatio, Telling<Fraction> rollsBeforeMm, Telling<Fraction> rollsAfterMm) {
+        return new AxleForCruise(axleRatio.with(rollsBeforeMm, Fraction::over).with(rollsAfterMm, Fraction::times));
+    }
+
+    /** For this engine speed in this gear at this road speed, behind the box and on the tyres that there are. */
+    public static AxleForCruise at(Vehicle vehicle, String gear, Fraction kmh, Fraction rpm) {
+        return new AxleForCruise(Telling.of(vehicle.gearing().behind(), "the axle ratio")
+                .with(
+                        vehicle.speeds().rpmAt(gear, kmh),
+                        (axle, now) -> axle.times(rpm).over(now)));
     }
 
     /**

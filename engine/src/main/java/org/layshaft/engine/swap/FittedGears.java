@@ -43,7 +43,11 @@ public final class FittedGears {
      * put in is missing for the whole.
      */
     public static Telling<Change> change(Fitted before, Fitted then) {
-        Layout was = layout(before);
+        return change(layout(before), before, then);
+    }
+
+    /** The same, where the layout of the box before is at hand. */
+    static Telling<Change> change(Layout was, Fitted before, Fitted then) {
         List<Telling<Gear>> gears = new ArrayList<>();
         was.all(Gear.class)
                 .filter(gear -> !Objects.equals(before.partAt(gear.id()), then.partAt(gear.id())))

@@ -2,6 +2,7 @@ package org.layshaft.engine.swap;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.layshaft.engine.identify.NormalPitch;
 import org.layshaft.engine.stated.Objections;
 
 /**
@@ -53,6 +54,23 @@ public record GearRules(
         modulesMm.forEach(
                 module -> objections.unless(module > 0, "A module is %s mm. It must be more than 0.", module));
         objections.refuse();
+    }
+
+    /**
+     * What is cut for such boxes: modules of ISO 54 from 1.5 to 6 mm; straight teeth beside straight ones, else 15 to 35
+     * degrees; profile shifts that come to -0.4 to 1.2; 12 to 80 teeth. Common practice, no source, but for the modules.
+     *
+     * @param helixNowDeg helix angle of the pair that is there
+     */
+    public static GearRules common(OptionalDouble centreMm, double helixNowDeg) {
+        List<Double> modules = NormalPitch.standard().stream()
+                .filter(pitch -> pitch.series() != NormalPitch.Series.DIAMETRAL_PITCH && !pitch.isToBeAvoided())
+                .map(NormalPitch::moduleMm)
+                .filter(module -> module >= 1.5 && module <= 6)
+                .sorted()
+                .toList();
+        boolean straight = helixNowDeg == 0;
+        return new GearRules(centreMm, modules, straight ? 0 : 15, straight ? 0 : 35, -0.4, 1.2, 12, 80);
     }
 
     boolean allowsShift(double sum) {

@@ -43,11 +43,35 @@ public record WishSolver(Layout layout, Reasoner reasoner) {
         return solve(wish, rules, new PairPlaces(layout, box).of(gear(box, wish), mesh), box);
     }
 
+    /**
+     * The pair that only this gear has, and that {@link #solve} gives other teeth.
+     *
+     * @throws org.layshaft.engine.stated.ImpossibleFactsException where the box has no such gear
+     */
+    public Telling<Mesh> pairFor(Wish wish) {
+        Box box = reasoner.box(layout);
+        return new PairPlaces(layout, box).ownOf(gear(box, wish)).map(PairPlace::mesh);
+    }
+
+    /**
+     * What ratio the wish comes to.
+     *
+     * @throws org.layshaft.engine.stated.ImpossibleFactsException where the box has no such gear, or a fact makes no sense
+     */
+    public Telling<Target> targetOf(Wish wish) {
+        Box box = reasoner.box(layout);
+        gear(box, wish);
+        return wish.target(vehicle(box));
+    }
+
+    private Vehicle vehicle(Box box) {
+        return Vehicle.of(box, layout.road().orElse(Road.NOTHING));
+    }
+
     private Telling<List<Proposal>> solve(Wish wish, GearRules rules, Telling<PairPlace> place, Box box) {
-        Vehicle vehicle = Vehicle.of(box, layout.road().orElse(Road.NOTHING));
         return place.then(pair -> centreMm(pair, rules)
                 .with(
-                        wish.target(vehicle),
+                        wish.target(vehicle(box)),
                         (centre, target) -> new PairSearch(pair, rules, centre, target)
                                 .all()
                                 .sorted(BEST_FIRST)

@@ -37,7 +37,7 @@ class PublishedSwapsTest {
     /** 36-inch tyres on a truck that had 30-inch ones and an axle of 3.08: 3.696 gives back the old speed, 3.73 is there. */
     @Test
     void s001_theAxleForLargerTyres() {
-        AxleForCruise axle = new AxleForCruise(told("3.08"), told("30"), told("36"));
+        AxleForCruise axle = AxleForCruise.onOtherTyres(told("3.08"), told("30"), told("36"));
         assertEquals(told("3.696"), axle.exact());
         assertEquals(
                 number("3.73"),

@@ -5,16 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.layshaft.engine.Reasoners;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.fit.BuiltBox;
 import org.layshaft.engine.fit.FitVerdict;
+import org.layshaft.engine.fit.Fitted;
 import org.layshaft.engine.fit.PartsCounter;
 import org.layshaft.engine.stated.ImpossibleFactsException;
 import org.layshaft.engine.train.Boxes;
+import org.layshaft.kb.layout.Layout;
+import org.layshaft.kb.layout.Side;
 
 /** What the counter at Saltmarsh has for a Curlew whose third is 47/24 · 34/37. */
 class SetsForWishTest {
@@ -23,8 +28,12 @@ class SetsForWishTest {
     private static final SetsForWish SETS = new SetsForWish(COUNTER, Reasoners.standard(Boxes.knowledge()));
     private static final Fraction THIRD = Fraction.of(47 * 34, 24 * 37);
 
-    private static List<SetOffer> offers(Wish wish) {
+    private static WishedSets sets(Wish wish) {
         return SETS.in(CURLEW, wish).value().orElseThrow();
+    }
+
+    private static List<SetOffer> offers(Wish wish) {
+        return sets(wish).serving();
     }
 
     private static Set<String> numbers(List<SetOffer> offers) {
@@ -62,6 +71,50 @@ class SetsForWishTest {
             assertTrue(
                     offers.get(place - 1).distance().compareTo(offers.get(place).distance()) <= 0);
         }
+    }
+
+    /** A fourth with other helix than the one beside it is told with the rest, and why it does not serve. */
+    @Test
+    void whatMeetsTheWishAndDoesNotServeIsToldAfterWhatDoes() {
+        WishedSets sets = sets(new Wish.Nearer("3", "4"));
+        assertTrue(sets.lookedAt() > sets.offers().size(), () -> sets.lookedAt() + " looked at");
+        assertEquals(sets.serving(), sets.offers().subList(0, sets.serving().size()));
+        sets.others().forEach(offer -> assertTrue(offer.serving().verdict().compareTo(FitVerdict.FITS_WITH) > 0));
+    }
+
+    /** With the counter asked about every place in full, and the rules about every changed layout. */
+    @Test
+    void nothing_that_serves_and_meets_it_by_its_own_teeth_is_passed_over() {
+        Wish wish = new Wish.Nearer("3", "2");
+        Reasoner reasoner = Reasoners.standard(Boxes.knowledge());
+        Layout layout = FittedGears.layout(CURLEW.fitted());
+        Target target = new WishSolver(layout, reasoner).targetOf(wish).value().orElseThrow();
+        Set<String> expected = COUNTER.catalogue().sets().values().stream()
+                .flatMap(set -> COUNTER.placements(set, CURLEW).stream())
+                .filter(placement -> third(layout, CURLEW.fitted().with(placement.parts()), reasoner)
+                        .filter(target::isMetBy)
+                        .isPresent())
+                .map(placement -> COUNTER.serve(placement, CURLEW))
+                .filter(serving -> serving.verdict() == FitVerdict.FITS || serving.verdict() == FitVerdict.FITS_WITH)
+                .filter(serving -> third(layout, serving.fittedThen(), reasoner)
+                        .filter(target::isMetBy)
+                        .isPresent())
+                .map(serving -> serving.placement().set().number())
+                .collect(Collectors.toSet());
+        assertEquals(
+                expected,
+                numbers(offers(wish)).stream()
+                        .filter(number -> COUNTER.catalogue().sets().containsKey(number))
+                        .collect(Collectors.toSet()));
+    }
+
+    private static Optional<Fraction> third(Layout layout, Fitted then, Reasoner reasoner) {
+        return FittedGears.change(CURLEW.fitted(), then)
+                .value()
+                .flatMap(change -> reasoner.box(change.applyTo(layout)).gears().stream()
+                        .filter(gear -> gear.takes("3-4-sleeve", Side.REAR))
+                        .map(gear -> gear.ratio().absolute())
+                        .findFirst());
     }
 
     @Test
