@@ -25,11 +25,16 @@ public record WishSolver(Layout layout, Reasoner reasoner) {
             .thenComparing(proposal -> Math.abs(proposal.shiftSum()))
             .thenComparing(Proposal::firstTeeth);
 
+    /** Where any change in the right sense will do, tools and mates that are there count for more than the last per mille. */
+    private static final Comparator<Proposal> AS_NOW_FIRST =
+            Comparator.comparing(Proposal::unlikeNow).thenComparing(BEST_FIRST);
+
     /**
      * By the pair that only this gear has.
      *
      * @return the nearest to the wish first; of those equally near, first those with module and helix as they are now,
-     *     then those with the least profile shift. None where no teeth within the rules meet the wish
+     *     then those with the least profile shift. Of a wish to be nearer another gear, those with module and helix as
+     *     they are now come first of all. None where no teeth within the rules meet the wish
      * @throws org.layshaft.engine.stated.ImpossibleFactsException where the box has no such gear, or a fact makes no sense
      */
     public Telling<List<Proposal>> solve(Wish wish, GearRules rules) {
@@ -74,7 +79,7 @@ public record WishSolver(Layout layout, Reasoner reasoner) {
                         wish.target(vehicle(box)),
                         (centre, target) -> new PairSearch(pair, rules, centre, target)
                                 .all()
-                                .sorted(BEST_FIRST)
+                                .sorted(wish instanceof Wish.Nearer ? AS_NOW_FIRST : BEST_FIRST)
                                 .toList()));
     }
 

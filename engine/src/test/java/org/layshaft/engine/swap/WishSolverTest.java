@@ -125,10 +125,37 @@ class WishSolverTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(List.of(35, 36), List.of(asNow.firstTeeth(), asNow.secondTeeth()));
+        for (int place = 1; place < found.size(); place++) {
+            assertTrue(found.get(place - 1).unlikeNow() <= found.get(place).unlikeNow());
+        }
         assertEquals(0, asNow.shiftSum(), 1e-9);
         Comparison swapped = Comparison.of(CURLEW, asNow.changes(), Running.NOT_STATED, Swaps.REASONER);
         assertEquals(asNow.ratio(), swapped.gear("3").after().orElseThrow().ratio());
         assertTrue(swapped.namesHold());
+    }
+
+    @Test
+    void whichPairAndWhichRatioIsToldBeforeAnyTeethAre() {
+        WishSolver solver = new WishSolver(CURLEW, Swaps.REASONER);
+        assertEquals(Telling.told(new Mesh("third", "cluster-third")), solver.pairFor(new Wish.Nearer("3", "2")));
+        assertEquals(
+                List.of("5th has no pair of its own"),
+                solver.pairFor(new Wish.Nearer("5", "4")).because());
+        Fraction wished = Fraction.of(33, 20);
+        Target target = solver.targetOf(new Wish.RatioOf("3", wished, TWO_PER_CENT))
+                .value()
+                .orElseThrow();
+        assertEquals(wished, target.ideal());
+        assertTrue(target.isMetBy(wished.times(Fraction.of(51, 50))));
+        assertFalse(target.isMetBy(wished.times(Fraction.of(52, 50))));
+    }
+
+    /** ISO 54 from 1.5 to 6 mm, the first series and the second; straight teeth stay straight. */
+    @Test
+    void whatIsCommonlyCut() {
+        GearRules helical = GearRules.common(OptionalDouble.of(CURLEW_CENTRE), 22);
+        assertEquals(List.of(1.5, 1.75, 2.0, 2.25, 2.5, 2.75, 3.0, 3.5, 4.0, 4.5, 5.0, 5.5, 6.0), helical.modulesMm());
+        assertEquals(0, GearRules.common(OptionalDouble.empty(), 0).helixMostDeg());
     }
 
     /** In third at 60 km/h: what the new teeth come to on the road is asked of the layout that has them. */

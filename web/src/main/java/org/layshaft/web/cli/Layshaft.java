@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             FitCommand.class,
             CrossCommand.class,
             SwapCommand.class,
+            WishCommand.class,
             IdentifyCommand.class,
             RoadCommand.class,
             SoundCommand.class,

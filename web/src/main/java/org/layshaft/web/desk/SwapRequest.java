@@ -45,4 +45,18 @@ public record SwapRequest(
     public SwapRequest onTyre(Optional<String> before, String after) {
         return new SwapRequest(box, serial, set, place, Optional.of(after), before, axle, drive, cruise, shift, torque);
     }
+
+    public SwapRequest at(String where) {
+        return new SwapRequest(box, serial, set, Optional.of(where), tyre, wasTyre, axle, drive, cruise, shift, torque);
+    }
+
+    public SwapRequest onAxle(String ratio) {
+        return new SwapRequest(
+                box, serial, set, place, tyre, wasTyre, Optional.of(ratio), drive, cruise, shift, torque);
+    }
+
+    /** @param kmh road speed; empty for none */
+    public SwapRequest cruising(Optional<String> kmh) {
+        return new SwapRequest(box, serial, set, place, tyre, wasTyre, axle, drive, kmh, shift, torque);
+    }
 }

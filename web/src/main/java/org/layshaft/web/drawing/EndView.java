@@ -47,7 +47,8 @@ final class EndView {
         Map<String, Double> reach = new LinkedHashMap<>();
         lines.free().forEach(line -> reach.put(line, reachMm(line)));
         this.apart = Apart.all(layout, lines, radii, planets).stream()
-                .map(each -> each.clearOf(1.05 * (reach.getOrDefault(each.one(), 0.0) + reach.getOrDefault(each.other(), 0.0))))
+                .map(each -> each.clearOf(
+                        1.05 * (reach.getOrDefault(each.one(), 0.0) + reach.getOrDefault(each.other(), 0.0))))
                 .toList();
         this.axes = new Axes(lines.ofCarrier(layout.input()), apart, reach);
         Box extent = Box.of(reach.entrySet().stream()
@@ -260,7 +261,8 @@ final class EndView {
         if (!axes.anyWay().isEmpty()) {
             notes.add("Which way these lie from their neighbour is not told: " + named(axes.anyWay()) + ".");
         }
-        Set<String> across = axes.unjoined().stream().filter(this::isAcross).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> across =
+                axes.unjoined().stream().filter(this::isAcross).collect(Collectors.toCollection(LinkedHashSet::new));
         Set<String> unjoined = new LinkedHashSet<>(axes.unjoined());
         unjoined.removeAll(across);
         if (!across.isEmpty()) {

@@ -15,6 +15,7 @@ final class Routes {
         PageEndpoints page = new PageEndpoints(pages);
         PartsEndpoints parts = new PartsEndpoints(desk, pages);
         SwapEndpoints swaps = new SwapEndpoints(desk, pages);
+        WishEndpoints wishes = new WishEndpoints(desk, pages);
         return List.of(
                 new Route("/", page::page),
                 new Route("/drawing/*.svg", page::drawing),
@@ -40,6 +41,8 @@ final class Routes {
                 new Route("/api/cross", parts::crossJson),
                 new Route("/swap", swaps::page),
                 new Route("/api/swap", swaps::swap),
+                new Route("/wish", wishes::page),
+                new Route("/api/wish", wishes::wish),
                 new Route("/identify", swaps::bench),
                 new Route("/api/identify", swaps::identify),
                 new Route("/api/parts", parts::parts),

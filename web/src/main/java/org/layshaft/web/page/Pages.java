@@ -16,6 +16,7 @@ public final class Pages {
     private final CheckPages checks;
     private final CrossPage cross;
     private final SwapPage swap;
+    private final WishPage wish;
     private final IdentifyPage identify;
     private final ProblemPages problems;
 
@@ -28,6 +29,7 @@ public final class Pages {
         this.checks = new CheckPages(desk.parts(), templates);
         this.cross = new CrossPage(desk.parts(), templates);
         this.swap = new SwapPage(desk, templates);
+        this.wish = new WishPage(desk, templates);
         this.identify = new IdentifyPage(templates);
         this.problems = new ProblemPages(templates);
     }
@@ -68,6 +70,11 @@ public final class Pages {
     /** The page of what a change does. */
     public SwapPage swap() {
         return swap;
+    }
+
+    /** The page of what meets a wish. */
+    public WishPage wish() {
+        return wish;
     }
 
     /** The page of the bench. */

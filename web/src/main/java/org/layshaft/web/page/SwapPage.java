@@ -5,31 +5,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.layshaft.engine.words.Names;
-import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.Desk;
-import org.layshaft.web.desk.FitWording;
 import org.layshaft.web.desk.SwapAnswer;
 import org.layshaft.web.desk.SwapDesk;
 import org.layshaft.web.desk.SwapLine;
 import org.layshaft.web.desk.SwapLines;
 import org.layshaft.web.desk.SwapRequest;
 import org.layshaft.web.desk.SwapWording;
-import org.layshaft.web.page.FitFormView.ChoiceView;
 import org.layshaft.web.page.SwapView.GearView;
 import org.layshaft.web.page.SwapView.SwapFormView;
 
 /** The page of what another set, tyre, axle ratio or speedometer gear does. Thread-safe. */
 public final class SwapPage {
-    private final Desk desk;
+    private final BoxChoices boxes;
     private final SwapDesk swaps;
     private final Templates templates;
 
     SwapPage(Desk desk, Templates templates) {
-        this.desk = desk;
+        this.boxes = new BoxChoices(desk);
         this.swaps = desk.swaps();
         this.templates = templates;
     }
@@ -53,7 +49,7 @@ public final class SwapPage {
         return templates.fill(
                 "swap",
                 new SwapView(
-                        boxes(request.box()),
+                        boxes.all(request.box()),
                         form(request),
                         trouble,
                         answer.map(SwapWording::asked).orElse(null),
@@ -65,25 +61,6 @@ public final class SwapPage {
                         SwapWording.untold(lines),
                         Cautions.ofParts(),
                         "/api/swap" + SwapAddress.query(request)));
-    }
-
-    private List<ChoiceView> boxes(Optional<String> chosen) {
-        Stream<ChoiceView> layouts =
-                desk.knowledge().layouts().values().stream().map(layout -> choice(layout.id(), name(layout), chosen));
-        Stream<ChoiceView> builds = desk.parts().counter().boxes().values().stream()
-                .map(box -> choice(box.build().id(), FitWording.of(box), chosen));
-        Map<String, ChoiceView> all = new LinkedHashMap<>();
-        Stream.concat(layouts, builds).forEach(each -> all.putIfAbsent(each.value(), each));
-        return List.copyOf(all.values());
-    }
-
-    private static String name(Layout layout) {
-        return layout.name() + ", as the layout has it";
-    }
-
-    private static ChoiceView choice(String value, String text, Optional<String> chosen) {
-        return new ChoiceView(
-                value, text, chosen.filter(value::equalsIgnoreCase).isPresent());
     }
 
     private static SwapFormView form(SwapRequest request) {
