@@ -5,6 +5,7 @@ import org.layshaft.web.desk.FitAnswer;
 import org.layshaft.web.desk.FitDesk;
 import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.json.FitJson;
 import org.layshaft.web.json.PartsJson;
 import picocli.CommandLine.Command;
@@ -51,6 +52,9 @@ final class FitCommand extends Subcommand {
             description = "List the sets and parts whose number or name holds these words.")
     private String find;
 
+    @Option(names = "--inch", description = "Show lengths in inches, torques in lb·ft and speeds in mph.")
+    private boolean inch;
+
     @Override
     public Integer call() {
         PartsDesk parts = new PartsDesk(knowledge());
@@ -67,7 +71,7 @@ final class FitCommand extends Subcommand {
         if (wantsJson()) {
             write(FitJson.of(answer, parts.catalogue()));
         } else {
-            write(FitText.of(answer, parts.catalogue()));
+            write(units().words(FitText.of(answer, parts.catalogue())));
         }
         return 0;
     }
@@ -78,5 +82,9 @@ final class FitCommand extends Subcommand {
         } else {
             write(PartsText.of(parts, words));
         }
+    }
+
+    private Units units() {
+        return inch ? Units.INCH : Units.METRIC;
     }
 }

@@ -10,6 +10,7 @@ import org.layshaft.engine.fit.Serving;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.web.desk.Cautions;
 import org.layshaft.web.desk.CheckWording;
+import org.layshaft.web.desk.ExchangeWording;
 import org.layshaft.web.desk.FitAnswer;
 import org.layshaft.web.desk.FitAnswer.Supplied;
 import org.layshaft.web.desk.FitSaid;
@@ -59,6 +60,7 @@ final class FitText {
                         FitWording.verdict(serving)));
         FitWording.besides(serving).forEach(each -> page.item("", "", each));
         serving.companions().forEach(companions -> companions(companions, fitted));
+        ExchangeWording.setAgain(serving).forEach(each -> page.item("  ", "then: ", each));
         FitWording.notes(serving).forEach(note -> page.item("  ", "note: ", note));
         for (Outcome outcome : List.of(Outcome.FAILS, Outcome.UNTOLD, Outcome.HOLDS)) {
             serving.judgements().stream()

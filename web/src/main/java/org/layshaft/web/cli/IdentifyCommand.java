@@ -11,6 +11,7 @@ import org.layshaft.web.desk.BenchAnswer;
 import org.layshaft.web.desk.BenchDesk;
 import org.layshaft.web.desk.BenchRequest;
 import org.layshaft.web.desk.BenchWording;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.json.IdentifyJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -68,6 +69,9 @@ final class IdentifyCommand extends Subcommand {
     @Option(names = "--hub", paramLabel = "DESIGNATION", description = "The hub that the spline is to enter.")
     private String hub;
 
+    @Option(names = "--inch", description = "Show lengths in inches, torques in lb·ft and speeds in mph.")
+    private boolean inch;
+
     @Override
     public Integer call() {
         BenchAnswer answer = BenchDesk.identify(new BenchRequest(
@@ -84,7 +88,7 @@ final class IdentifyCommand extends Subcommand {
         if (wantsJson()) {
             write(IdentifyJson.of(answer));
         } else {
-            write(text(answer));
+            write(units().words(text(answer)));
         }
         return 0;
     }
@@ -119,5 +123,9 @@ final class IdentifyCommand extends Subcommand {
                         .map(each -> "%s: %s in the shaft, %s in the hub. %s"
                                 .formatted(each.what(), each.ofShaft(), each.ofHub(), each.why()))
                         .toList());
+    }
+
+    private Units units() {
+        return inch ? Units.INCH : Units.METRIC;
     }
 }

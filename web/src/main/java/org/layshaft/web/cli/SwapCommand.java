@@ -9,6 +9,7 @@ import org.layshaft.web.desk.SwapLine;
 import org.layshaft.web.desk.SwapLines;
 import org.layshaft.web.desk.SwapRequest;
 import org.layshaft.web.desk.SwapWording;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.json.SwapJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -63,6 +64,9 @@ final class SwapCommand extends Subcommand {
     @Option(names = "--torque", paramLabel = "NM", description = "The torque on the input, in N·m.")
     private String torque;
 
+    @Option(names = "--inch", description = "Show lengths in inches, torques in lb·ft and speeds in mph.")
+    private boolean inch;
+
     @Override
     public Integer call() {
         SwapAnswer answer = new SwapDesk(new PartsDesk(knowledgeToReasonWith()))
@@ -81,20 +85,24 @@ final class SwapCommand extends Subcommand {
         if (wantsJson()) {
             write(SwapJson.of(answer));
         } else {
-            write(text(answer));
+            write(units().words(text(answer)));
         }
         return 0;
     }
 
-    private static String text(SwapAnswer answer) {
+    private String text(SwapAnswer answer) {
         TextPage page = new TextPage().paragraph(SwapWording.asked(answer) + ".");
         SwapWording.says(answer).forEach(page::paragraph);
-        List<SwapLine> lines = SwapLines.of(answer.comparison());
+        List<SwapLine> lines = SwapLines.of(answer.comparison(), units());
         TextTable table = new TextTable("gear", "", "before", "after", "");
         lines.forEach(line -> table.row(
                 List.of(line.gear(), line.what(), line.before(), line.after(), line.isChanged() ? "changed" : "")));
         page.block(table.toString());
         return page.list("What cannot be told, because:", SwapWording.untold(lines))
                 .toString();
+    }
+
+    private Units units() {
+        return inch ? Units.INCH : Units.METRIC;
     }
 }

@@ -6,6 +6,7 @@ import org.layshaft.engine.swap.SetOffer;
 import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.FitWording;
 import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.desk.WishAnswer;
 import org.layshaft.web.desk.WishDesk;
 import org.layshaft.web.desk.WishLine;
@@ -80,6 +81,9 @@ final class WishCommand extends Subcommand {
     @Option(names = "--was-tyre", paramLabel = "CODE", description = "The tyre before, if not that of the layout.")
     private String wasTyre;
 
+    @Option(names = "--inch", description = "Show lengths in inches, torques in lb·ft and speeds in mph.")
+    private boolean inch;
+
     @Override
     public Integer call() {
         WishAnswer answer = new WishDesk(new PartsDesk(knowledgeToReasonWith()))
@@ -99,12 +103,12 @@ final class WishCommand extends Subcommand {
         if (wantsJson()) {
             write(WishJson.of(answer));
         } else {
-            write(text(answer));
+            write(units().words(text(answer)));
         }
         return 0;
     }
 
-    private static String text(WishAnswer answer) {
+    private String text(WishAnswer answer) {
         TextPage page = new TextPage().paragraph(answer.asked() + ".");
         WishWording.says(answer).forEach(page::paragraph);
         answer.gear().ifPresent(wish -> gear(answer, wish, page));
@@ -113,7 +117,7 @@ final class WishCommand extends Subcommand {
         return page.toString();
     }
 
-    private static void gear(WishAnswer answer, WishAnswer.OfGear wish, TextPage page) {
+    private void gear(WishAnswer answer, WishAnswer.OfGear wish, TextPage page) {
         TextTable table = new TextTable(
                 "",
                 "teeth",
@@ -126,13 +130,13 @@ final class WishCommand extends Subcommand {
                 "misses by",
                 "step below",
                 "above");
-        List<WishLine> lines = WishLines.of(answer.layout(), wish, WishLines.MOST);
+        List<WishLine> lines = WishLines.of(answer.layout(), wish, WishLines.MOST, units());
         lines.forEach(line -> table.row(List.of(
                 line.what(),
                 line.teeth(),
                 line.moduleMm(),
                 line.helixDeg(),
-                line.centreMm(),
+                line.centre(),
                 line.shiftSum(),
                 line.ratio(),
                 line.exact(),
@@ -190,5 +194,9 @@ final class WishCommand extends Subcommand {
                                                         .set()),
                                                 FitWording.verdict(choice.serving())))
                                 .toList()));
+    }
+
+    private Units units() {
+        return inch ? Units.INCH : Units.METRIC;
     }
 }

@@ -51,20 +51,23 @@ public final class BenchWording {
         return "%d. %s".formatted(candidate.rank(), candidate.words());
     }
 
-    /** {@code the tip diameter: 88.4 mm measured, 88.36 here, 0.04 more}. */
+    /** {@code the tip diameter: 88.400 mm measured, 88.360 mm here, 0.040 mm more}. */
     public static String of(Residual residual) {
         if (Double.isNaN(residual.computed())) {
             return "%s cannot be measured on it"
                     .formatted(residual.measurement().what());
         }
         double off = residual.difference();
-        return "%s: %s %s measured, %s here, %s %s%s"
+        String unit = residual.measurement().unit();
+        return "%s: %s %s measured, %s %s here, %s %s %s%s"
                 .formatted(
                         residual.measurement().what(),
                         three(residual.measurement().measured()),
-                        residual.measurement().unit(),
+                        unit,
                         three(residual.computed()),
+                        unit,
                         three(Math.abs(off)),
+                        unit,
                         off < 0 ? "less" : "more",
                         residual.isWithinAllowance() ? "" : ", beyond the allowance");
     }

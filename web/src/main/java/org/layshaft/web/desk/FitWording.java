@@ -77,6 +77,7 @@ public final class FitWording {
         if (!serving.missing().isEmpty() && serving.verdict() != FitVerdict.CANNOT_BE_TOLD) {
             says.add("Without companions, what cannot be told: %s.".formatted(missing(serving)));
         }
+        says.addAll(ExchangeWording.thrust(serving));
         return says;
     }
 

@@ -26,14 +26,20 @@ public final class SwapLines {
     private static final String NONE = "–";
 
     private final Layout layout;
+    private final Units units;
     private final List<SwapLine> lines = new ArrayList<>();
 
-    private SwapLines(Layout layout) {
+    private SwapLines(Layout layout, Units units) {
         this.layout = layout;
+        this.units = units;
     }
 
     public static List<SwapLine> of(Comparison comparison) {
-        SwapLines lines = new SwapLines(comparison.before().layout());
+        return of(comparison, Units.METRIC);
+    }
+
+    public static List<SwapLine> of(Comparison comparison, Units units) {
+        SwapLines lines = new SwapLines(comparison.before().layout(), units);
         comparison.gears().forEach(lines::gear);
         comparison.pairs().forEach(lines::pair);
         return lines.lines;
@@ -46,9 +52,9 @@ public final class SwapLines {
         add(name, "step to the next gear", gear, figures -> Telling.told(step(figures)));
         add(
                 name,
-                "km/h at 1000 rpm",
+                units.speedSign() + " at 1000 rpm",
                 gear,
-                figures -> figures.road().kmhPer1000Rpm().map(kmh -> shown(kmh, 1)));
+                figures -> figures.road().kmhPer1000Rpm().map(kmh -> units.speed(kmh, 1)));
         add(
                 name,
                 "rpm at the cruising speed",
@@ -63,9 +69,9 @@ public final class SwapLines {
                         .orElse(Telling.told(NONE)));
         add(
                 name,
-                "torque at the wheels, N·m",
+                "torque at the wheels, " + units.torqueSign(),
                 gear,
-                figures -> figures.wheelTorqueNm().map(nm -> shown(nm, 0)));
+                figures -> figures.wheelTorqueNm().map(units::torque));
         meshes(name, gear);
         if (gear.before().or(gear::after).flatMap(each -> each.forces().value()).isPresent()) {
             gear.thrusts().forEach(thrust -> thrust(name, thrust));

@@ -28,6 +28,8 @@ public final class SwapWording {
             if (serving.verdict() == FitVerdict.DOES_NOT_FIT) {
                 says.add("The figures are those that it would have if it did.");
             }
+            says.addAll(ExchangeWording.thrust(serving));
+            says.addAll(ExchangeWording.setAgain(serving));
         });
         Comparison comparison = answer.comparison();
         says.add(speedometer(comparison.speedometer()));

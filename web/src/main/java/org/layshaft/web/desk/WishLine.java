@@ -7,7 +7,7 @@ package org.layshaft.web.desk;
  * @param teeth of both gears
  * @param moduleMm normal module
  * @param helixDeg helix angle
- * @param centreMm centre distance
+ * @param centre distance of the shafts, with its unit
  * @param shiftSum what the profile shifts come to
  * @param ratio of the box in this gear, with three decimals
  * @param exact the same as a fraction
@@ -20,7 +20,7 @@ public record WishLine(
         String teeth,
         String moduleMm,
         String helixDeg,
-        String centreMm,
+        String centre,
         String shiftSum,
         String ratio,
         String exact,

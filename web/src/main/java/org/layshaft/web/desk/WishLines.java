@@ -25,17 +25,19 @@ public final class WishLines {
 
     private final Layout layout;
     private final WishAnswer.OfGear wish;
+    private final Units units;
     private final Map<String, Fraction> ratios;
 
-    private WishLines(Layout layout, WishAnswer.OfGear wish) {
+    private WishLines(Layout layout, WishAnswer.OfGear wish, Units units) {
         this.layout = layout;
         this.wish = wish;
+        this.units = units;
         this.ratios = wish.ratios();
     }
 
     /** @param most so many offers, best first */
-    public static List<WishLine> of(Layout layout, WishAnswer.OfGear wish, int most) {
-        WishLines lines = new WishLines(layout, wish);
+    public static List<WishLine> of(Layout layout, WishAnswer.OfGear wish, int most, Units units) {
+        WishLines lines = new WishLines(layout, wish, units);
         List<WishLine> all = new ArrayList<>();
         wish.pair().value().ifPresent(pair -> all.add(lines.now(pair)));
         wish.target().value().ifPresent(target -> all.add(lines.wished(target)));
@@ -59,7 +61,7 @@ public final class WishLines {
                 "%d/%d".formatted(first.teeth(), second.teeth()),
                 shown(module, 3),
                 shown(OptionalDouble.of(first.helixDeg()), 2),
-                shown(centre, 3),
+                centre.isPresent() ? units.length(decimal(centre.getAsDouble(), 3)) : NONE,
                 shift.map(sum -> decimal(sum, 3)).orElse(NONE),
                 wish.now(),
                 NONE);
@@ -94,7 +96,7 @@ public final class WishLines {
                 "%d/%d".formatted(proposal.firstTeeth(), proposal.secondTeeth()),
                 decimal(proposal.moduleMm(), 3),
                 decimal(proposal.helixDeg(), 2),
-                decimal(proposal.centreMm(), 3),
+                units.length(decimal(proposal.centreMm(), 3)),
                 decimal(proposal.shiftSum(), 3),
                 proposal.ratio(),
                 WishWording.misses(wish, proposal.ratio()));

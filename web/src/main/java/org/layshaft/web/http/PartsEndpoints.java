@@ -9,6 +9,7 @@ import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.FitDesk;
 import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.json.CrossJson;
 import org.layshaft.web.json.FitJson;
 import org.layshaft.web.json.Json;
@@ -28,7 +29,7 @@ final class PartsEndpoints {
     }
 
     Reply page(Call call) {
-        return Reply.of(pages.fit().answer(request(call)));
+        return Reply.of(pages.fit().answer(request(call), Units.of(call.first("units"))));
     }
 
     Reply check(Call call) {

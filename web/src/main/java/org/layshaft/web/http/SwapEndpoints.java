@@ -5,6 +5,7 @@ import org.layshaft.web.desk.BenchRequest;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.SwapDesk;
 import org.layshaft.web.desk.SwapRequest;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.json.IdentifyJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.SwapJson;
@@ -21,7 +22,7 @@ final class SwapEndpoints {
     }
 
     Reply page(Call call) {
-        return Reply.of(pages.swap().answer(change(call)));
+        return Reply.of(pages.swap().answer(change(call), units(call)));
     }
 
     Reply swap(Call call) {
@@ -29,11 +30,15 @@ final class SwapEndpoints {
     }
 
     Reply bench(Call call) {
-        return Reply.of(pages.identify().answer(measured(call)));
+        return Reply.of(pages.identify().answer(measured(call), units(call)));
     }
 
     Reply identify(Call call) {
         return Reply.of(200, Reply.JSON, Json.write(IdentifyJson.of(BenchDesk.identify(measured(call)))));
+    }
+
+    private static Units units(Call call) {
+        return Units.of(call.first("units"));
     }
 
     private static SwapRequest change(Call call) {

@@ -1,6 +1,7 @@
 package org.layshaft.web.http;
 
 import org.layshaft.web.desk.Desk;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.desk.WishDesk;
 import org.layshaft.web.desk.WishRequest;
 import org.layshaft.web.json.Json;
@@ -18,7 +19,7 @@ final class WishEndpoints {
     }
 
     Reply page(Call call) {
-        return Reply.of(pages.wish().answer(wished(call)));
+        return Reply.of(pages.wish().answer(wished(call), Units.of(call.first("units"))));
     }
 
     Reply wish(Call call) {

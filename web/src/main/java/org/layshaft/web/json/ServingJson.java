@@ -8,6 +8,7 @@ import org.layshaft.engine.fit.Missing;
 import org.layshaft.engine.fit.Outcome;
 import org.layshaft.engine.fit.Serving;
 import org.layshaft.kb.catalogue.CataloguePart;
+import org.layshaft.web.desk.ExchangeWording;
 import org.layshaft.web.desk.FitWording;
 
 /**
@@ -20,6 +21,7 @@ import org.layshaft.web.desk.FitWording;
  * @param companions the smallest sets of further parts that help; any one of them will do
  * @param missing what is missing, in clauses
  * @param checks with the set alone put in; of what was not tried thoroughly, only those that do not hold
+ * @param setAgain what must be measured and set again after the exchange
  */
 public record ServingJson(
         String set,
@@ -32,6 +34,7 @@ public record ServingJson(
         List<CompanionsJson> companions,
         List<String> missing,
         List<FitCheckJson> checks,
+        List<String> setAgain,
         List<String> notes) {
 
     /**
@@ -68,6 +71,7 @@ public record ServingJson(
                         .filter(judgement -> whole || judgement.outcome() != Outcome.HOLDS)
                         .map(FitCheckJson::of)
                         .toList(),
+                ExchangeWording.setAgain(serving),
                 FitWording.notes(serving));
     }
 

@@ -17,6 +17,7 @@ import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.FitSaid;
 import org.layshaft.web.desk.FitWording;
 import org.layshaft.web.desk.PartsDesk;
+import org.layshaft.web.desk.Units;
 
 /** The page of the parts counter: does this set serve in that box, and what fits here. Thread-safe. */
 public final class FitPage {
@@ -31,23 +32,23 @@ public final class FitPage {
     }
 
     /** The page; what cannot be used is said on it, above the form to put it right in. */
-    public Answered answer(FitRequest request) {
+    public Answered answer(FitRequest request, Units units) {
         if (request.set().isEmpty() && request.box().isEmpty()) {
-            return Answered.with(fill(choosing(request, parts.holding(""))));
+            return Answered.with(fill(choosing(request, parts.holding("")), request, units));
         }
         try {
-            return Answered.with(fill(answered(request, desk.fit(request))));
+            return Answered.with(fill(answered(request, desk.fit(request)), request, units));
         } catch (BadInputException problem) {
             List<PartSet> holding = request.set().map(parts::holding).orElse(List.of());
             boolean searching = request.box().isEmpty() && request.place().isEmpty() && !holding.isEmpty();
             return searching
-                    ? Answered.with(fill(choosing(request, holding)))
-                    : new Answered(Optional.of(problem), fill(refused(request, problem)));
+                    ? Answered.with(fill(choosing(request, holding), request, units))
+                    : new Answered(Optional.of(problem), fill(refused(request, problem), request, units));
         }
     }
 
-    private String fill(FitView view) {
-        return templates.fill("fit", view);
+    private String fill(FitView view, FitRequest request, Units units) {
+        return templates.fill("fit", view, units, FitAddress.link(request));
     }
 
     private FitView choosing(FitRequest request, List<PartSet> sets) {

@@ -5,6 +5,7 @@ import org.layshaft.engine.fit.Companions;
 import org.layshaft.engine.fit.Fitted;
 import org.layshaft.engine.fit.Serving;
 import org.layshaft.web.desk.CheckWording;
+import org.layshaft.web.desk.ExchangeWording;
 import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.FitWording;
 
@@ -14,6 +15,7 @@ import org.layshaft.web.desk.FitWording;
  * @param verdict as the style of the mark
  * @param spoken the verdict in words
  * @param checks with every figure; empty in a row of a table
+ * @param setAgain what must be measured and set again
  */
 record ServingView(
         String set,
@@ -28,6 +30,7 @@ record ServingView(
         List<String> besides,
         List<CompanionsView> companions,
         List<FitCheckView> checks,
+        List<String> setAgain,
         List<String> notes) {
 
     /** One smallest set of further parts. */
@@ -71,11 +74,16 @@ record ServingView(
                         .map(companions -> CompanionsView.of(companions, fitted))
                         .toList(),
                 checks,
+                ExchangeWording.setAgain(serving),
                 FitWording.notes(serving));
     }
 
     public boolean hasCompanions() {
         return !companions.isEmpty();
+    }
+
+    public boolean hasSetAgain() {
+        return !setAgain.isEmpty();
     }
 
     public boolean hasNotes() {

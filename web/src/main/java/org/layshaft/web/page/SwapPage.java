@@ -15,6 +15,7 @@ import org.layshaft.web.desk.SwapLine;
 import org.layshaft.web.desk.SwapLines;
 import org.layshaft.web.desk.SwapRequest;
 import org.layshaft.web.desk.SwapWording;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.page.SwapView.GearView;
 import org.layshaft.web.page.SwapView.SwapFormView;
 
@@ -31,21 +32,21 @@ public final class SwapPage {
     }
 
     /** The page; what cannot be used is said on it, above the form to put it right in. */
-    public Answered answer(SwapRequest request) {
+    public Answered answer(SwapRequest request, Units units) {
         if (request.box().isEmpty()) {
-            return Answered.with(fill(request, List.of(), Optional.empty()));
+            return Answered.with(fill(request, units, List.of(), Optional.empty()));
         }
         try {
-            return Answered.with(fill(request, List.of(), Optional.of(swaps.swap(request))));
+            return Answered.with(fill(request, units, List.of(), Optional.of(swaps.swap(request))));
         } catch (BadInputException problem) {
             List<String> trouble = problem.getMessage().lines().toList();
-            return new Answered(Optional.of(problem), fill(request, trouble, Optional.empty()));
+            return new Answered(Optional.of(problem), fill(request, units, trouble, Optional.empty()));
         }
     }
 
-    private String fill(SwapRequest request, List<String> trouble, Optional<SwapAnswer> answer) {
+    private String fill(SwapRequest request, Units units, List<String> trouble, Optional<SwapAnswer> answer) {
         List<SwapLine> lines =
-                answer.map(each -> SwapLines.of(each.comparison())).orElse(List.of());
+                answer.map(each -> SwapLines.of(each.comparison(), units)).orElse(List.of());
         return templates.fill(
                 "swap",
                 new SwapView(
@@ -60,7 +61,9 @@ public final class SwapPage {
                         gears(lines),
                         SwapWording.untold(lines),
                         Cautions.ofParts(),
-                        "/api/swap" + SwapAddress.query(request)));
+                        "/api/swap" + SwapAddress.query(request)),
+                units,
+                SwapAddress.link(request));
     }
 
     private static SwapFormView form(SwapRequest request) {

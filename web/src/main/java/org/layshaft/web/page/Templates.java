@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import org.layshaft.web.desk.Units;
 
 /** Fills templates; whatever they show is escaped, but for drawings. Thread-safe. */
 final class Templates {
@@ -24,6 +25,13 @@ final class Templates {
         StringWriter html = new StringWriter();
         factory.compile(template + ".mustache").execute(html, view);
         return html.toString();
+    }
+
+    /** The same with its figures in these units. */
+    String fill(String template, Object view, Units units, String link) {
+        StringWriter html = new StringWriter();
+        factory.compile(template + ".mustache").execute(html, new Object[] {UnitsView.of(units, link), view});
+        return units.words(html.toString());
     }
 
     /** As text or as the value of an attribute in quotation marks. */

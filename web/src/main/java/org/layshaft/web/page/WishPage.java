@@ -12,6 +12,7 @@ import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.FitRequest;
 import org.layshaft.web.desk.FitWording;
 import org.layshaft.web.desk.SwapRequest;
+import org.layshaft.web.desk.Units;
 import org.layshaft.web.desk.WishAnswer;
 import org.layshaft.web.desk.WishDesk;
 import org.layshaft.web.desk.WishKind;
@@ -39,19 +40,19 @@ public final class WishPage {
     }
 
     /** The page; what cannot be used is said on it, above the form to put it right in. */
-    public Answered answer(WishRequest request) {
+    public Answered answer(WishRequest request, Units units) {
         if (request.isEmpty()) {
-            return Answered.with(fill(request, List.of(), Optional.empty()));
+            return Answered.with(fill(request, units, List.of(), Optional.empty()));
         }
         try {
-            return Answered.with(fill(request, List.of(), Optional.of(wishes.wish(request))));
+            return Answered.with(fill(request, units, List.of(), Optional.of(wishes.wish(request))));
         } catch (BadInputException problem) {
             List<String> trouble = problem.getMessage().lines().toList();
-            return new Answered(Optional.of(problem), fill(request, trouble, Optional.empty()));
+            return new Answered(Optional.of(problem), fill(request, units, trouble, Optional.empty()));
         }
     }
 
-    private String fill(WishRequest request, List<String> trouble, Optional<WishAnswer> answer) {
+    private String fill(WishRequest request, Units units, List<String> trouble, Optional<WishAnswer> answer) {
         Optional<WishAnswer.OfGear> gear = answer.flatMap(WishAnswer::gear);
         int offered =
                 gear.flatMap(wish -> wish.proposals().value()).map(List::size).orElse(0);
@@ -66,7 +67,7 @@ public final class WishPage {
                         trouble,
                         answer.map(WishAnswer::asked).orElse(null),
                         answer.map(WishWording::says).orElse(List.of()),
-                        gear.map(wish -> WishLines.of(answer.get().layout(), wish, WishLines.MOST))
+                        gear.map(wish -> WishLines.of(answer.get().layout(), wish, WishLines.MOST, units))
                                 .orElse(List.of()),
                         Math.max(0, offered - WishLines.MOST),
                         gear.filter(wish -> wish.proposals().value().isPresent())
@@ -81,7 +82,9 @@ public final class WishPage {
                                 .map(WishPage::driven)
                                 .orElse(List.of()),
                         Cautions.ofParts(),
-                        "/api/wish" + WishAddress.query(request)));
+                        "/api/wish" + WishAddress.query(request)),
+                units,
+                WishAddress.link(request));
     }
 
     private static List<ChoiceView> kinds(Optional<String> chosen) {

@@ -1,6 +1,7 @@
 package org.layshaft.web.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
@@ -33,6 +34,29 @@ class SwapPageTest {
         assertTrue(page.contains("The interlock keeps apart what it kept apart."), page);
         assertTrue(page.contains("href=\"/fit?set=SM-1154"), page);
         assertTrue(page.contains("the engine speed to shift at is missing"), page);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            /fit?set=SM-1150&box=curlew-early&place=third        | 3.7795 in
+            /swap?box=curlew&cruise=100&torque=150               | mph at 1000 rpm
+            /swap?box=curlew&cruise=100&torque=150               | torque at the wheels, lb·ft
+            /identify?teeth=34&tip=96.9&helix=22&span=5+34.9     | 3.8150 in measured
+            /wish?box=curlew-early&wish=nearer&gear=3&other=2    | <td>3.7795 in</td>
+            """)
+    void figuresAreInInchesWhereThatIsAsked(String path, String shown) {
+        String metric = served.get(path).body();
+        String inch = served.get(path + "&units=inch").body();
+
+        assertTrue(inch.contains(shown), inch);
+        assertFalse(metric.contains(shown), metric);
+        assertTrue(inch.contains("name=\"units\" value=\"inch\""), inch);
+        assertTrue(metric.contains("units=inch\">The same in inches"), metric);
+    }
+
+    @Test
+    void unitsThatThereAreNotAreRefused() {
+        assertEquals(404, served.get("/fit?set=SM-1150&units=cubit").statusCode());
     }
 
     @Test

@@ -30,7 +30,8 @@ class WishPageTest {
         String page =
                 served.get("/wish?box=curlew-early&wish=nearer&gear=3&other=2").body();
 
-        assertTrue(page.contains("<th scope=\"row\">now</th><td>34/37</td><td>2.5</td><td>22</td><td>96</td>"), page);
+        assertTrue(
+                page.contains("<th scope=\"row\">now</th><td>34/37</td><td>2.5</td><td>22</td><td>96 mm</td>"), page);
         assertTrue(page.contains("between 1.800 and 3.007"), page);
         assertTrue(page.contains("<th scope=\"row\">offered 1</th>"), page);
         assertTrue(page.contains("href=\"/fit?set=SM-1158\""), page);
