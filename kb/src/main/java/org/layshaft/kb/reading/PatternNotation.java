@@ -11,10 +11,13 @@ import org.layshaft.kb.json.Report;
 /** Whether the pattern of a question is written as patterns are: brackets closed and not nested, slots that there are. */
 final class PatternNotation {
     private static final List<String> SLOTS = List.of("{gear}", "{part}", "{faults}");
-    private static final List<String> SLOTS_OF_PARTS = List.of("{set}", "{box}", "{place}", "{from}", "{to}");
+    private static final List<String> SLOTS_OF_PARTS = List.of(
+            "{set}", "{box}", "{place}", "{from}", "{to}", "{gear}", "{other}", "{rpm}", "{kmh}", "{ratio}", "{teeth}",
+            "{tip}", "{helix}");
 
     /** What is asked of parts, and has slots of its own. */
-    private static final Set<String> OF_PARTS = Set.of("fits", "fits-here", "supplied", "other-tyres");
+    private static final Set<String> OF_PARTS = Set.of(
+            "fits", "fits-here", "supplied", "other-tyres", "put-in", "nearer", "axle-for", "speed-gear", "measured");
 
     private static final String NO_SIGNS = "[^()\\[\\]{}]*";
     private static final String SLOT = "\\{[^()\\[\\]{}]*\\}";

@@ -20,9 +20,14 @@ public enum Intent {
     FITS,
     FITS_HERE,
     SUPPLIED,
+    PUT_IN,
+    NEARER,
+    AXLE_FOR,
+    SPEED_GEAR,
+    MEASURED,
     OTHER_TYRES;
 
-    private static final Set<Intent> OF_PARTS = EnumSet.of(FITS, FITS_HERE, SUPPLIED, OTHER_TYRES);
+    private static final Set<Intent> OF_PARTS = EnumSet.range(FITS, OTHER_TYRES);
 
     /** As written in packs: {@code gears-left}. */
     public String word() {
@@ -66,6 +71,16 @@ public enum Intent {
             return SUPPLIED;
         } else if (question instanceof Question.OtherTyres) {
             return OTHER_TYRES;
+        } else if (question instanceof Question.PutIn) {
+            return PUT_IN;
+        } else if (question instanceof Question.Nearer) {
+            return NEARER;
+        } else if (question instanceof Question.AxleFor) {
+            return AXLE_FOR;
+        } else if (question instanceof Question.SpeedGear) {
+            return SPEED_GEAR;
+        } else if (question instanceof Question.Measured) {
+            return MEASURED;
         }
         return WHY_NOT;
     }

@@ -1,5 +1,6 @@
 package org.layshaft.web.asking;
 
+import org.layshaft.engine.words.Names;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.PartSet;
 import org.layshaft.kb.layout.Part;
@@ -26,9 +27,52 @@ public final class PartsRestating {
         } else if (question instanceof Question.Supplied supplied) {
             return "what %s is superseded by, asked at %s".formatted(named(supplied.set()), asked);
         }
-        Question.OtherTyres tyres = (Question.OtherTyres) question;
+        if (question instanceof Question.OtherTyres tyres) {
+            return tyres(asked, tyres);
+        }
+        return question instanceof Question.Measured measured ? measured(asked, measured) : wished(question);
+    }
+
+    private static String tyres(String asked, Question.OtherTyres tyres) {
         return "how far out the speedometer of %s is with %s instead of %s"
                 .formatted(asked, tyres.after(), tyres.before());
+    }
+
+    private static String measured(String asked, Question.Measured measured) {
+        return "which gear has %s teeth%s%s, asked at %s"
+                .formatted(
+                        measured.teeth(),
+                        measured.tip()
+                                .map(mm -> ", tip diameter %s mm".formatted(mm))
+                                .orElse(""),
+                        measured.helix()
+                                .map(deg -> ", helix angle %s degrees".formatted(deg))
+                                .orElse(""),
+                        asked);
+    }
+
+    private String wished(Question.OfParts question) {
+        if (question instanceof Question.PutIn put) {
+            return "what %s changes in %s%s"
+                    .formatted(
+                            named(put.set()),
+                            nameOf(put.box()),
+                            put.place().map(this::at).orElse(""));
+        } else if (question instanceof Question.Nearer nearer) {
+            return "which set brings %s nearer %s in %s"
+                    .formatted(Names.gearName(nearer.gear()), Names.gearName(nearer.other()), nameOf(nearer.box()));
+        } else if (question instanceof Question.AxleFor axle) {
+            return "which axle gives %s rpm at %s km/h%s in %s"
+                    .formatted(
+                            axle.rpm(),
+                            axle.kmh(),
+                            axle.gear()
+                                    .map(gear -> " in " + Names.gearName(gear))
+                                    .orElse(""),
+                            nameOf(axle.box()));
+        }
+        Question.SpeedGear speed = (Question.SpeedGear) question;
+        return "which speedometer gear suits an axle of %s in %s".formatted(speed.axle(), nameOf(speed.box()));
     }
 
     /** {@code SM-1152, Curlew third pair, 37/34,}; the number alone where it has no name of its own. */

@@ -80,6 +80,49 @@ public sealed interface Question {
      */
     record Supplied(String layout, String set) implements OfParts {}
 
+    /**
+     * What a set changes once it is put in.
+     *
+     * @param set its number
+     * @param box id of a layout or a build
+     * @param place id of a place; empty for where it serves best
+     */
+    record PutIn(String layout, String set, String box, Optional<String> place) implements OfParts {}
+
+    /**
+     * What brings a gear nearer another.
+     *
+     * @param box id of a layout or a build
+     */
+    record Nearer(String layout, String box, String gear, String other) implements OfParts {}
+
+    /**
+     * Which axle gives an engine speed at a road speed.
+     *
+     * @param box id of a layout or a build
+     * @param gear empty for the highest
+     * @param rpm as written
+     * @param kmh as written
+     */
+    record AxleFor(String layout, String box, Optional<String> gear, String rpm, String kmh) implements OfParts {}
+
+    /**
+     * Which driven gear keeps the speed reading right on another axle.
+     *
+     * @param box id of a layout or a build
+     * @param axle its ratio, as written
+     */
+    record SpeedGear(String layout, String box, String axle) implements OfParts {}
+
+    /**
+     * Which gear was measured.
+     *
+     * @param teeth as counted
+     * @param tip diameter in mm, as written
+     * @param helix angle in degrees, as written
+     */
+    record Measured(String layout, String teeth, Optional<String> tip, Optional<String> helix) implements OfParts {}
+
     /** What the speedometer does on other tyres, by their sizes as on the sidewall: {@code 195/65 R15}. */
     record OtherTyres(String layout, String before, String after) implements OfParts {}
 

@@ -3,9 +3,11 @@ package org.layshaft.web.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.layshaft.engine.api.UnanswerableException;
 import org.layshaft.engine.fit.FitVerdict;
 import org.layshaft.engine.fit.Serving;
+import org.layshaft.engine.words.Names;
 import org.layshaft.kb.catalogue.SerialRange;
 import org.layshaft.web.asking.PartsAnswers;
 import org.layshaft.web.asking.Question;
@@ -30,10 +32,42 @@ public final class PartsSayings implements PartsAnswers {
             } else if (question instanceof Question.Supplied supplied) {
                 return SupplyWording.says(parts.counter().supply(supplied.set(), SerialRange.ALL), parts.catalogue());
             }
-            return tyres((Question.OtherTyres) question);
+            return question instanceof Question.OtherTyres tyres ? tyres(tyres) : wished(question);
         } catch (BadInputException e) {
             throw new UnanswerableException(e.getMessage());
         }
+    }
+
+    private List<String> wished(Question.OfParts question) {
+        if (question instanceof Question.PutIn put) {
+            return putIn(new SwapDesk(parts).swap(PartsRequests.of(put)));
+        } else if (question instanceof Question.Measured measured) {
+            return measured(BenchDesk.identify(PartsRequests.of(measured)));
+        }
+        WishAnswer answer = new WishDesk(parts).wish(PartsRequests.wish(question));
+        return Stream.concat(Stream.of(answer.asked() + "."), WishWording.says(answer).stream())
+                .toList();
+    }
+
+    private static List<String> putIn(SwapAnswer answer) {
+        List<String> says = new ArrayList<>(List.of(SwapWording.asked(answer) + "."));
+        SwapLines.of(answer.comparison()).stream()
+                .filter(line -> line.what().equals(SwapLines.RATIO) && line.isChanged())
+                .forEach(line -> says.add("%s: a ratio of %s, %s before."
+                        .formatted(Names.gearName(line.gear()), line.after(), line.before())));
+        says.addAll(SwapWording.says(answer));
+        return says;
+    }
+
+    private static List<String> measured(BenchAnswer answer) {
+        return answer.gear().stream()
+                .flatMap(gear -> Stream.concat(
+                        BenchWording.says(gear).stream(),
+                        gear.value().stream()
+                                .flatMap(told -> told.candidates().stream())
+                                .limit(MOST_NAMED)
+                                .map(BenchWording::of)))
+                .toList();
     }
 
     private List<String> fits(Question.Fits asked) {

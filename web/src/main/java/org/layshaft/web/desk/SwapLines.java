@@ -23,6 +23,9 @@ import org.layshaft.kb.layout.Part;
 
 /** Every figure of a comparison as lines, gear by gear. */
 public final class SwapLines {
+    /** What the line of a gear's ratio is called. */
+    public static final String RATIO = "ratio";
+
     private static final String NONE = "–";
 
     private final Layout layout;
@@ -48,7 +51,7 @@ public final class SwapLines {
     private void gear(GearComparison gear) {
         String name = gear.before().or(gear::after).map(GearFigures::gear).orElse(NONE);
         add(name, "name", gear, figures -> Telling.told(figures.gear()));
-        add(name, "ratio", gear, figures -> Telling.told(Decimals.three(figures.ratio())));
+        add(name, RATIO, gear, figures -> Telling.told(Decimals.three(figures.ratio())));
         add(name, "step to the next gear", gear, figures -> Telling.told(step(figures)));
         add(
                 name,

@@ -35,7 +35,11 @@ public final class IdentifyPage {
     }
 
     private String fill(IdentifyView view, BenchRequest request, Units units) {
-        return templates.fill("identify", view, units, "/identify" + query(request));
+        return templates.fill("identify", view, units, link(request));
+    }
+
+    static String link(BenchRequest request) {
+        return "/identify" + query(request);
     }
 
     private static Query query(BenchRequest request) {

@@ -3,6 +3,7 @@ package org.layshaft.web.page;
 import java.util.Optional;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.desk.FitRequest;
+import org.layshaft.web.desk.PartsRequests;
 import org.layshaft.web.desk.SwapRequest;
 
 /** Where more stands of what a question about parts asks. */
@@ -24,8 +25,17 @@ final class PartsLinks {
         } else if (question instanceof Question.OtherTyres tyres) {
             SwapRequest swap = SwapRequest.of(tyres.layout()).onTyre(Optional.of(tyres.before()), tyres.after());
             return new LinkView("What the tyres do in every gear", SwapAddress.link(swap), false);
+        } else if (question instanceof Question.PutIn put) {
+            return new LinkView(
+                    "Box and vehicle before and after, gear by gear", SwapAddress.link(PartsRequests.of(put)), false);
+        } else if (question instanceof Question.Measured measured) {
+            return new LinkView(
+                    "What else agrees, and what to measure next", IdentifyPage.link(PartsRequests.of(measured)), false);
         }
-        return null;
+        return question instanceof Question.OfParts wish
+                ? new LinkView(
+                        "Now, wished and offered, side by side", WishAddress.link(PartsRequests.wish(wish)), false)
+                : null;
     }
 
     private static LinkView fit(String text, FitRequest request) {

@@ -50,6 +50,22 @@ final class Meant {
         } else if (question instanceof Question.OtherTyres tyres) {
             line.add(tyres.before());
             line.add(tyres.after());
+        } else if (question instanceof Question.PutIn put) {
+            line.add(put.set());
+            line.add(put.box());
+            put.place().ifPresent(line::add);
+        } else if (question instanceof Question.Nearer nearer) {
+            line.addAll(List.of(nearer.box(), nearer.gear(), nearer.other()));
+        } else if (question instanceof Question.AxleFor axle) {
+            line.add(axle.box());
+            axle.gear().ifPresent(line::add);
+            line.addAll(List.of(axle.rpm(), axle.kmh()));
+        } else if (question instanceof Question.SpeedGear speed) {
+            line.addAll(List.of(speed.box(), speed.axle()));
+        } else if (question instanceof Question.Measured measured) {
+            line.add(measured.teeth());
+            measured.tip().ifPresent(line::add);
+            measured.helix().ifPresent(line::add);
         }
         return String.join(" ", line);
     }

@@ -98,6 +98,10 @@ class SwapPageTest {
             does SM-1150 fit an early Curlew as third | whether SM-1150, Curlew third pair, 37/34, fits in Curlew, first generation at third gear | /fit?set=SM-1150&amp;box=curlew-early&amp;place=third | It fits as it is
             what fits the Curlew third     | what fits in Curlew at third gear | /fit?box=curlew&amp;place=third | SM-1150
             what is SM-1152 superseded by  | what SM-1152, Curlew third pair   | /fit?set=SM-1152 | SM-1152
+            what happens if I put the SM-1154 set in | what SM-1154, Curlew third pair, close ratio, 38/32, changes in Curlew | /swap?box=curlew&amp;set=SM-1154 | 3rd: a ratio of 1.649, 1.800 before
+            which set brings third nearer second | which set brings 3rd nearer 2nd in Curlew | /wish?box=curlew&amp;wish=nearer&amp;gear=3&amp;other=2 | SM-1158
+            I want to cruise at 2500 rpm at 90 km/h, which axle | which axle gives 2500 rpm at 90 km/h in Curlew | /wish?box=curlew&amp;wish=axle&amp;value=2500&amp;at=90 | 3.545
+            which speedo gear with 3.9 axle | which speedometer gear suits an axle of 3.9 in Curlew | /wish?box=curlew&amp;wish=reading&amp;axle=3.9 | 14.27 would keep
             195/65R15 to 205/55R16, how far out is my speedo | how far out the speedometer of Curlew is with 205/55 R16 instead of 195/65 R15 | /swap?box=curlew&amp;tyre=205 | per cent too high
             """)
     void aQuestionAboutPartsIsRestatedAnsweredAndLeadsToItsPage(
@@ -109,6 +113,17 @@ class SwapPageTest {
         assertTrue(page.contains("href=\"" + link), page);
         assertTrue(page.contains(says), page);
         assertTrue(page.contains("hold it against the maker"), page);
+    }
+
+    @Test
+    void aMeasuredGearIsHandedToTheBench() {
+        String page = served.get(
+                        "/?layout=curlew&q=" + Served.encoded("gear with 34 teeth, tip 96.9, helix 22: which is it"))
+                .body();
+
+        assertTrue(page.contains("which gear has 34 teeth, tip diameter 96.9 mm, helix angle 22 degrees"), page);
+        assertTrue(page.contains("href=\"/identify?teeth=34&amp;tip=96.9&amp;helix=22\""), page);
+        assertTrue(page.contains("1. 34 teeth, "), page);
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -86,22 +87,49 @@ public final class PartsListener {
     }
 
     private Optional<Understanding> understood(Intent intent, PartsPattern.Taken taken, String here) {
-        Optional<String> box = taken.box().map(named::box).or(() -> built(here));
-        String layout = taken.box().map(named::box).map(named::layoutOf).orElse(here);
-        Optional<String> place = taken.place().flatMap(words -> named.place(layout, words));
-        if (taken.place().isPresent() && place.isEmpty()) {
+        Optional<String> box = taken.in("box").map(named::box).or(() -> built(here));
+        String layout = taken.in("box").map(named::box).map(named::layoutOf).orElse(here);
+        Optional<String> place = taken.in("place").flatMap(words -> named.place(layout, words));
+        if (taken.in("place").isPresent() && place.isEmpty()) {
             return Optional.empty();
         }
         return switch (intent) {
             case FITS -> set(taken, layout, number -> new Question.Fits(layout, number, box, place));
             case SUPPLIED -> set(taken, layout, number -> new Question.Supplied(layout, number));
+            case PUT_IN -> set(taken, layout, number -> new Question.PutIn(layout, number, box.orElse(layout), place));
+            case NEARER -> nearer(taken, layout, box.orElse(layout));
+            case AXLE_FOR ->
+                Optional.of(one(new Question.AxleFor(
+                        layout,
+                        box.orElse(layout),
+                        gear(taken, "gear"),
+                        taken.in("rpm").orElseThrow(),
+                        taken.in("kmh").orElseThrow())));
+            case SPEED_GEAR ->
+                Optional.of(one(new Question.SpeedGear(
+                        layout, box.orElse(layout), taken.in("ratio").orElseThrow())));
+            case MEASURED ->
+                Optional.of(one(new Question.Measured(
+                        layout, taken.in("teeth").orElseThrow(), taken.in("tip"), taken.in("helix"))));
             case FITS_HERE -> box.map(in -> one(new Question.FitsHere(layout, in, place)));
             default ->
-                taken.from()
-                        .flatMap(from -> taken.to()
+                taken.in("from")
+                        .flatMap(from -> taken.in("to")
                                 .map(to -> one(
                                         new Question.OtherTyres(layout, PartsNamed.tyre(from), PartsNamed.tyre(to)))));
         };
+    }
+
+    private Optional<Understanding> nearer(PartsPattern.Taken taken, String layout, String box) {
+        Optional<String> gear = gear(taken, "gear");
+        Optional<String> other = gear(taken, "other");
+        return gear.filter(name -> !gear.equals(other))
+                .flatMap(name -> other.map(to -> one(new Question.Nearer(layout, box, name, to))));
+    }
+
+    /** By its derived name. */
+    private static Optional<String> gear(PartsPattern.Taken taken, String slot) {
+        return taken.in(slot).map(name -> name.toUpperCase(Locale.ROOT));
     }
 
     private Optional<String> built(String layout) {
@@ -113,7 +141,7 @@ public final class PartsListener {
     }
 
     private Optional<Understanding> set(PartsPattern.Taken taken, String layout, Asked asked) {
-        String words = taken.set().orElse("");
+        String words = taken.in("set").orElse("");
         List<Reading> readings = readings(named.sets(words, layout).stream(), asked);
         if (readings.size() == 1) {
             return Optional.of(new Understanding.Understood(readings.get(0), List.of()));

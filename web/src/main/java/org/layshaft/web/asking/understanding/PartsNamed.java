@@ -26,6 +26,9 @@ final class PartsNamed {
     /** What one says for the whole, without its telling anything of it. */
     private static final Set<String> GENERAL = Set.of("set", "kit", "number", "part", "of", "and", "with");
 
+    /** What one says after a number, whatever the thing is called. */
+    private static final Set<String> CALLED = Set.of("set", "kit", "pair", "part", "gear");
+
     private final KnowledgeBase knowledge;
     private final Synonyms synonyms;
     private final Map<String, String> byNumber = new LinkedHashMap<>();
@@ -118,7 +121,9 @@ final class PartsNamed {
         for (int length = words.size(); length > 0; length--) {
             String number = byNumber.get(String.join("", words.subList(0, length)));
             if (number != null) {
-                List<String> after = words.subList(length, words.size());
+                List<String> after = words.subList(length, words.size()).stream()
+                        .filter(word -> !CALLED.contains(word))
+                        .toList();
                 Set<String> name = wordsOfSets.getOrDefault(number, wordsOfParts.getOrDefault(number, Set.of()));
                 return Optional.of(number).filter(any -> name.containsAll(after));
             }

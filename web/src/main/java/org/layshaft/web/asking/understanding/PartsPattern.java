@@ -2,7 +2,9 @@ package org.layshaft.web.asking.understanding;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,30 +13,52 @@ import java.util.stream.Stream;
 
 /**
  * One way to put a question about parts. It is written like the others, but here the order of the words counts, and the
- * slots are {@code {set}}, {@code {box}}, {@code {place}}, and the tyres {@code {from}} and {@code {to}}.
+ * slots are {@code {set}}, {@code {box}}, {@code {place}}, the tyres {@code {from}} and {@code {to}}, and those of
+ * {@link #NARROW}.
  */
 final class PartsPattern {
     private static final Pattern PIECE = Pattern.compile("\\([^)]*\\)|\\[[^\\]]*\\]|\\S+");
     private static final String WORDS = "(?: [^ ]+){1,16}?";
     private static final String TYRE = " \\d{3} \\d{2} ?z?r ?\\d{2}";
 
+    private static final String NUMBER = " \\d{1,4}(?:\\.\\d{1,4})?";
+    private static final String GEAR = " (?:\\d{1,2}|r)";
+
+    /** Slots for one gear or one number. */
+    private static final Map<String, String> NARROW = Map.of(
+            "gear", GEAR,
+            "other", GEAR,
+            "rpm", " \\d{3,5}",
+            "kmh", NUMBER,
+            "ratio", NUMBER,
+            "teeth", " \\d{1,3}",
+            "tip", NUMBER,
+            "helix", NUMBER);
+
+    private static final Pattern SLOT = Pattern.compile("\\(\\?<([a-z]+)>");
+
     private final Pattern compiled;
+    private final List<String> slots;
 
     private PartsPattern(Pattern compiled) {
         this.compiled = compiled;
+        this.slots = SLOT.matcher(compiled.pattern())
+                .results()
+                .map(slot -> slot.group(1))
+                .toList();
     }
 
     /**
-     * What stands in the slots; empty where the pattern has none, or it is left out.
+     * What stands in the slots.
      *
-     * @param set the words, in normal form with blanks between
+     * @param slots the words of each, in normal form with blanks between; a slot that the pattern has not, or that is left
+     *     out, is missing
      */
-    record Taken(
-            Optional<String> set,
-            Optional<String> box,
-            Optional<String> place,
-            Optional<String> from,
-            Optional<String> to) {}
+    record Taken(Map<String, String> slots) {
+        Optional<String> in(String slot) {
+            return Optional.ofNullable(slots.get(slot));
+        }
+    }
 
     /** @param boxes every name of a box, in normal form with blanks between */
     static PartsPattern of(String written, Collection<String> boxes) {
@@ -58,6 +82,11 @@ final class PartsPattern {
     }
 
     private static String word(String word, Collection<String> boxes) {
+        String slot = word.startsWith("{") ? word.substring(1, word.length() - 1) : "";
+        if (NARROW.containsKey(slot)) {
+            boolean gear = NARROW.get(slot).equals(GEAR);
+            return "(?<%s>%s)%s".formatted(slot, NARROW.get(slot), gear ? "(?: gear)?" : "");
+        }
         return switch (word) {
             case "{set}" -> "(?<set>" + WORDS + ")";
             case "{place}" -> "(?<place>" + WORDS + ")";
@@ -79,19 +108,12 @@ final class PartsPattern {
     Optional<Taken> match(List<String> words) {
         Matcher matcher =
                 compiled.matcher(words.stream().map(word -> " " + word).collect(Collectors.joining()));
-        return matcher.matches()
-                ? Optional.of(new Taken(
-                        taken(matcher, "set"),
-                        taken(matcher, "box"),
-                        taken(matcher, "place"),
-                        taken(matcher, "from"),
-                        taken(matcher, "to")))
-                : Optional.empty();
-    }
-
-    private Optional<String> taken(Matcher matcher, String slot) {
-        return compiled.pattern().contains("(?<" + slot + ">")
-                ? Optional.ofNullable(matcher.group(slot)).map(String::strip)
-                : Optional.empty();
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        Map<String, String> taken = new LinkedHashMap<>();
+        slots.forEach(
+                slot -> Optional.ofNullable(matcher.group(slot)).ifPresent(text -> taken.put(slot, text.strip())));
+        return Optional.of(new Taken(taken));
     }
 }

@@ -36,7 +36,8 @@ final class Readings {
         return switch (intent) {
             case GEARS_LEFT -> List.of(new Question.GearsLeft(layout, faults, gears));
             // those are heard by listeners of their own
-            case SUSPECTS, FITS, FITS_HERE, SUPPLIED, OTHER_TYRES -> List.of();
+            case SUSPECTS, FITS, FITS_HERE, SUPPLIED, PUT_IN, NEARER, AXLE_FOR, SPEED_GEAR, MEASURED, OTHER_TYRES ->
+                List.of();
             case WHAT_HAPPENS -> List.of(new Question.WhatHappens(layout, faults));
             case RATIO -> List.of(new Question.RatioOf(layout, faults, gears));
             case TWO_AT_ONCE ->
