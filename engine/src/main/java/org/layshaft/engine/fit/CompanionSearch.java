@@ -23,19 +23,17 @@ final class CompanionSearch {
     /** How many equally small answers are kept. */
     private static final int MOST_ANSWERS = 5;
 
-    private final Judges judges;
+    private final SearchedBox box;
     private final Shelf shelf;
-    private final Fitted before;
     private final Placement asked;
     /** What stood there, and how many more units could still be put in then. */
     private final Map<Map<String, String>, Integer> seen = new HashMap<>();
 
     private final List<Companions> answers = new ArrayList<>();
 
-    private CompanionSearch(Judges judges, Shelf shelf, Fitted before, Placement asked) {
-        this.judges = judges;
+    private CompanionSearch(SearchedBox box, Shelf shelf, Placement asked) {
+        this.box = box;
         this.shelf = shelf;
-        this.before = before;
         this.asked = asked;
     }
 
@@ -44,7 +42,7 @@ final class CompanionSearch {
      * with none of them, those with which something cannot.
      */
     static List<Companions> of(Judges judges, Shelf shelf, Fitted before, Placement asked, int mostUnits) {
-        CompanionSearch search = new CompanionSearch(judges, shelf, before, asked);
+        CompanionSearch search = new CompanionSearch(new SearchedBox(judges, before), shelf, asked);
         for (int units = 1; units <= mostUnits && search.answers.stream().noneMatch(Companions::told); units++) {
             search.seen.clear();
             search.search(before.with(asked.parts()), List.of(), List.of(), units);
@@ -61,14 +59,14 @@ final class CompanionSearch {
         if (answers.stream().filter(Companions::told).count() >= MOST_ANSWERS) {
             return;
         }
-        List<Unfit> unfits = judges.unfits(before, now);
+        List<Unfit> unfits = box.unfits(now);
         if (unfits.isEmpty()) {
             answer(now, units, cured);
         } else if (left > 0) {
             Unfit hardest = hardest(unfits, now);
             candidates(hardest.meeting(), now).forEach(next -> {
                 Fitted then = now.with(next.parts());
-                if (hardest.isCuredBy(then) && mayBeCuredBy(then, unfits, left) && isNews(then, left - 1)) {
+                if (box.isCured(hardest, then) && mayBeCuredBy(then, unfits, left) && isNews(then, left - 1)) {
                     search(then, append(units, next.set()), append(cured, hardest), left - 1);
                 }
             });
@@ -94,8 +92,8 @@ final class CompanionSearch {
     }
 
     /** The last unit must cure everything. */
-    private static boolean mayBeCuredBy(Fitted then, List<Unfit> unfits, int left) {
-        return left > 1 || unfits.stream().allMatch(unfit -> unfit.isCuredBy(then));
+    private boolean mayBeCuredBy(Fitted then, List<Unfit> unfits, int left) {
+        return left > 1 || unfits.stream().allMatch(unfit -> box.isCured(unfit, then));
     }
 
     /** A whole set may be reached by one of its parts first, with a unit less to go. */
@@ -137,10 +135,7 @@ final class CompanionSearch {
         Map<String, CataloguePart> further = new LinkedHashMap<>(now.putIn());
         further.keySet().removeAll(asked.parts().keySet());
         answers.add(new Companions(
-                units,
-                further,
-                cured.stream().map(Unfit::judgement).toList(),
-                judges.worst(before, now) == Outcome.HOLDS));
+                units, further, cured.stream().map(Unfit::judgement).toList(), box.isTold(now)));
     }
 
     private static Map<String, String> numbers(Fitted now) {

@@ -11,6 +11,8 @@ import org.layshaft.kb.catalogue.PartSet;
 
 /** Makes cross tables, on all processors. */
 final class CrossTables {
+    private static final int SHEAF = 16;
+
     private final PartsCounter counter;
     private final int mostCompanions;
 
@@ -26,16 +28,29 @@ final class CrossTables {
         AtomicInteger done = new AtomicInteger();
         List<PartSet> rows = List.copyOf(sets);
         List<BuiltBox> columns = List.copyOf(boxes);
-        rows.parallelStream().forEach(set -> {
+        sheaves(rows).parallelStream().forEach(sheaf -> {
             for (BuiltBox box : columns) {
-                List<Placement> placements = counter.placements(set, box);
-                if (!placements.isEmpty()) {
-                    cells.put(new CrossTable.Crossing(set.number(), box.build().id()), cell(placements, box));
-                }
+                sheaf.forEach(set -> cross(set, box, cells));
             }
-            progress.accept(done.incrementAndGet());
+            sheaf.forEach(set -> progress.accept(done.incrementAndGet()));
         });
         return new CrossTable(rows, columns, cells);
+    }
+
+    /** Sets that are held against each box one after another, while what is known of the box is at hand. */
+    private static List<List<PartSet>> sheaves(List<PartSet> rows) {
+        List<List<PartSet>> sheaves = new ArrayList<>();
+        for (int from = 0; from < rows.size(); from += SHEAF) {
+            sheaves.add(rows.subList(from, Math.min(rows.size(), from + SHEAF)));
+        }
+        return sheaves;
+    }
+
+    private void cross(PartSet set, BuiltBox box, Map<CrossTable.Crossing, CrossTable.Cell> cells) {
+        List<Placement> placements = counter.placements(set, box);
+        if (!placements.isEmpty()) {
+            cells.put(new CrossTable.Crossing(set.number(), box.build().id()), cell(placements, box));
+        }
     }
 
     private CrossTable.Cell cell(List<Placement> placements, BuiltBox box) {

@@ -7,7 +7,8 @@ import java.util.Optional;
  * page of explanation is the resource {@code <id>.md} beside it.
  *
  * <p>Thread-safe, without state. A table asks it millions of times: it does no more than it must, and leaves words to
- * later.
+ * later. It looks no further than the places that have a bearing on the meeting, since what it says is remembered for as
+ * long as the same parts stand there; only where {@link MeetingKind#TOGETHER} is its subject may it look anywhere.
  */
 public interface FitCheck {
     /** What it is known by: {@code normal-module}. */

@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceLoader;
-import java.util.stream.Stream;
 
 /** The checks that there are, by what they look at; those that only compare come first. */
 public final class FitChecks {
@@ -42,40 +41,17 @@ public final class FitChecks {
     }
 
     /** What every check says of a meeting. */
-    Stream<Judgement> judge(Meeting meeting, Fitted before, Fitted now) {
-        return Stream.of(byMeeting.get(meeting.kind()))
-                .flatMap(check -> check.judge(new Judging(check, meeting, before, now, false)).stream());
-    }
-
-    /** The worst that any check says of a meeting; it looks no further once one fails. Null where none says anything. */
-    Outcome worst(Meeting meeting, Fitted before, Fitted now) {
-        Outcome worst = null;
+    List<Judgement> judge(Meeting meeting, Fitted before, Fitted now) {
+        Judging judging = new Judging(meeting, before, now, false);
+        List<Judgement> judgements = new ArrayList<>();
         for (FitCheck check : byMeeting.get(meeting.kind())) {
-            Outcome outcome = outcome(check, meeting, before, now);
-            if (outcome == Outcome.FAILS) {
-                return Outcome.FAILS;
-            }
-            if (outcome != null && worst != Outcome.UNTOLD) {
-                worst = outcome;
-            }
+            judging.by(check).ifPresent(judgements::add);
         }
-        return worst;
+        return judgements;
     }
 
-    /** The first check that fails at a meeting; null where none does. */
-    FitCheck firstFailing(Meeting meeting, Fitted before, Fitted now) {
-        for (FitCheck check : byMeeting.get(meeting.kind())) {
-            if (outcome(check, meeting, before, now) == Outcome.FAILS) {
-                return check;
-            }
-        }
-        return null;
-    }
-
-    /** Without words; null where the check has nothing to say. */
-    static Outcome outcome(FitCheck check, Meeting meeting, Fitted before, Fitted now) {
-        Judgement judgement =
-                check.judge(new Judging(check, meeting, before, now, true)).orElse(null);
-        return judgement == null ? null : judgement.outcome();
+    /** The same where only outcomes count. */
+    CheckedMeeting check(Meeting meeting, Fitted before, Fitted now) {
+        return new CheckedMeeting(byMeeting.get(meeting.kind()), meeting, before, now);
     }
 }

@@ -83,6 +83,12 @@ public final class Fitted {
         return carrier == null ? null : ownPartAt(carrier);
     }
 
+    /** The number of the part that stands at a place by itself; null where there is none. */
+    String numberAt(String place) {
+        CataloguePart own = ownPartAt(place);
+        return own == null ? null : own.number();
+    }
+
     /** Whether a part of its own stands there, not one made in one with what carries it. */
     public boolean hasOwnPart(String place) {
         return ownPartAt(place) != null;
@@ -131,6 +137,16 @@ public final class Fitted {
     public Facts centre(String shaft, String other) {
         Facts told = on(CASE, shaft + "/" + other);
         return told == Facts.NONE ? on(CASE, other + "/" + shaft) : told;
+    }
+
+    /** Ids of the gears that a shaft carries. */
+    public List<String> gearsOn(String shaft) {
+        return places.gearsOn(shaft);
+    }
+
+    /** Ids of the bearings that a shaft turns in, and of the needles on it. */
+    public List<String> bearingsOf(String shaft) {
+        return places.bearingsOf(shaft);
     }
 
     /** What a place is called: {@code third gear}. */

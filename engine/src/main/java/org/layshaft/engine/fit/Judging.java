@@ -3,37 +3,53 @@ package org.layshaft.engine.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.layshaft.kb.catalogue.CataloguePart;
 import org.layshaft.kb.catalogue.Fact;
 import org.layshaft.kb.catalogue.FactName;
 import org.layshaft.kb.catalogue.FactName.Unit;
 
 /**
- * One check at one meeting. It hands out the facts of both sides and keeps what was missing; while anything is, every
- * judgement is that it cannot be told.
+ * One meeting, looked at by one check after another. It hands each the facts of both sides and keeps what was missing to
+ * it; while anything is, every judgement is that it cannot be told.
  */
 public final class Judging {
     /** Stated numbers that must be the same may differ by what rounding leaves, in their unit. */
     public static final double ROUNDING = 1e-6;
 
-    private final FitCheck check;
+    private static final Supplier<String> UNNAMED = () -> "";
+
     private final Meeting meeting;
     private final Fitted before;
     private final Fitted now;
     private final boolean brief;
-    private final List<Missing> missing = new ArrayList<>(2);
+    private final Held one;
+    private final Held other;
+    private Held seat;
+    private FitCheck check;
+    private boolean untold;
+    private final List<Missing> missing = new ArrayList<>(0);
 
     /**
      * @param before the box as it was
      * @param now the box with the parts in question in it
      * @param brief whether only the outcome counts, so that no words need be made
      */
-    Judging(FitCheck check, Meeting meeting, Fitted before, Fitted now, boolean brief) {
-        this.check = check;
+    Judging(Meeting meeting, Fitted before, Fitted now, boolean brief) {
         this.meeting = meeting;
         this.before = before;
         this.now = now;
         this.brief = brief;
+        this.one = at(meeting.one());
+        this.other = at(meeting.other());
+    }
+
+    /** What this check says; empty where it has nothing to say. */
+    Optional<Judgement> by(FitCheck next) {
+        check = next;
+        untold = false;
+        missing.clear();
+        return next.judge(this);
     }
 
     public Meeting meeting() {
@@ -51,17 +67,25 @@ public final class Judging {
     }
 
     public Held one() {
-        return at(meeting.one());
+        return one;
     }
 
     public Held other() {
-        return at(meeting.other());
+        return other;
+    }
+
+    /** The spot on the part of the second place where that of the first sits. */
+    public Held seat() {
+        if (seat == null) {
+            seat = on(meeting.other(), meeting.one());
+        }
+        return seat;
     }
 
     /** The part at a place, or the feature of its carrier that the place is. */
     public Held at(String place) {
         CataloguePart part = now.partAt(place);
-        return new Held(this, part, now.at(place), () -> named(place, part));
+        return new Held(this, part, now.at(place), brief ? UNNAMED : () -> named(place, part));
     }
 
     /** The spot on the part at a place where something sits, as the journal of a bearing. */
@@ -71,13 +95,13 @@ public final class Judging {
                 this,
                 part,
                 now.on(place, feature),
-                () -> brief ? "" : "%s for the %s".formatted(named(place, part), now.nameOf(feature)));
+                brief ? UNNAMED : () -> "%s for the %s".formatted(named(place, part), now.nameOf(feature)));
     }
 
     /** The part that stood at a place, or the feature of its carrier that the place was. */
     public Held was(String place) {
         CataloguePart part = before.partAt(place);
-        return new Held(this, part, before.at(place), () -> brief ? "" : named(place, part) + " that was there");
+        return new Held(this, part, before.at(place), brief ? UNNAMED : () -> named(place, part) + " that was there");
     }
 
     /** The spot where something sat on the part that stood at a place. */
@@ -87,9 +111,9 @@ public final class Judging {
                 this,
                 part,
                 before.on(place, feature),
-                () -> brief
-                        ? ""
-                        : "%s that was there, for the %s".formatted(named(place, part), before.nameOf(feature)));
+                brief
+                        ? UNNAMED
+                        : () -> "%s that was there, for the %s".formatted(named(place, part), before.nameOf(feature)));
     }
 
     /** The two lines of shafts in the case. */
@@ -99,26 +123,26 @@ public final class Judging {
                 this,
                 part,
                 now.centre(shaft, otherShaft),
-                () -> brief
-                        ? ""
-                        : "the %s and the %s in %s"
+                brief
+                        ? UNNAMED
+                        : () -> "the %s and the %s in %s"
                                 .formatted(now.nameOf(shaft), now.nameOf(otherShaft), named(Fitted.CASE, part)));
     }
 
     private String named(String place, CataloguePart part) {
-        if (brief) {
-            return "";
-        }
         return "the %s%s".formatted(now.nameOf(place), part == null ? "" : " " + part.number());
     }
 
     void missing(Held held, FactName fact) {
-        missing.add(held.part() == null ? Missing.part(held.name()) : Missing.fact(held.name(), fact));
+        untold = true;
+        if (!brief) {
+            missing.add(held.part() == null ? Missing.part(held.name()) : Missing.fact(held.name(), fact));
+        }
     }
 
     /** Whether something that was asked for was not there. */
     public boolean isUntold() {
-        return !missing.isEmpty();
+        return untold;
     }
 
     /** The same fact of both sides must be the same. */
@@ -199,19 +223,13 @@ public final class Judging {
 
     /** That it cannot be told, with all that was asked for and not there. */
     public Optional<Judgement> untold() {
-        return Optional.of(new Judgement(
-                check,
-                meeting,
-                Outcome.UNTOLD,
-                List.of(),
-                Limit.SAME,
-                missing.stream().distinct().toList(),
-                Optional.empty(),
-                ""));
+        List<Missing> each = brief ? List.of() : missing.stream().distinct().toList();
+        return Optional.of(
+                new Judgement(check, meeting, Outcome.UNTOLD, List.of(), Limit.SAME, each, Optional.empty(), ""));
     }
 
     private Judgement judgement(boolean holds, List<Figure> figures, Limit limit, Optional<Figure> missedBy) {
-        return new Judgement(
-                check, meeting, holds ? Outcome.HOLDS : Outcome.FAILS, figures, limit, List.of(), missedBy, "");
+        Outcome outcome = holds ? Outcome.HOLDS : Outcome.FAILS;
+        return new Judgement(check, meeting, outcome, brief ? List.of() : figures, limit, List.of(), missedBy, "");
     }
 }

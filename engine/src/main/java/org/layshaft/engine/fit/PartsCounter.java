@@ -112,7 +112,7 @@ public final class PartsCounter {
 
     /** What every check says of one meeting, with what stands in the box now against what stood there before. */
     public Stream<Judgement> judge(Meeting meeting, Fitted before, Fitted now) {
-        return checks.judge(meeting, before, now);
+        return checks.judge(meeting, before, now).stream();
     }
 
     /** What is supplied today for a number, for boxes of this build. */

@@ -13,6 +13,7 @@ import org.layshaft.kb.catalogue.PartSet;
  */
 public record Placement(PartSet set, Map<String, CataloguePart> parts) {
     public Placement {
-        parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        // most are of one part, and there are very many of them
+        parts = parts.size() == 1 ? Map.copyOf(parts) : Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     }
 }

@@ -1,10 +1,14 @@
 package org.layshaft.engine.fit;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.Catalogue;
 import org.layshaft.kb.catalogue.CataloguePart;
@@ -32,8 +36,8 @@ final class Placements {
 
     private final Layout layout;
     private final List<Mesh> meshes;
-    private final Map<SetShape, List<Map<String, String>>> spots = new LinkedHashMap<>();
-    private final Map<ComponentKind, List<String>> places = new LinkedHashMap<>();
+    private final Map<SetShape, List<Map<String, String>>> spots = new EnumMap<>(SetShape.class);
+    private final Map<ComponentKind, Set<String>> places = new EnumMap<>(ComponentKind.class);
 
     /** Where sets of each shape could stand in this layout, by role. */
     Placements(Layout layout) {
@@ -59,30 +63,28 @@ final class Placements {
         if (byRole.size() < set.parts().size()) {
             return List.of();
         }
-        return switch (set.shape()) {
+        List<Placement> found = new ArrayList<>();
+        switch (set.shape()) {
             case SINGLE ->
-                byRole.values().stream()
-                        .flatMap(part ->
-                                places.get(part.kind()).stream().map(place -> new Placement(set, Map.of(place, part))))
-                        .toList();
-            case SHAFT -> onShafts(set, byRole);
-            default ->
-                spots.get(set.shape()).stream()
-                        .flatMap(spot -> placed(set, byRole, spot).stream())
-                        .toList();
-        };
+                byRole.values()
+                        .forEach(part -> places.get(part.kind())
+                                .forEach(place -> found.add(new Placement(set, Map.of(place, part)))));
+            case SHAFT -> shaftSpots(byRole).forEach(spot -> place(set, byRole, spot, found));
+            default -> spots.get(set.shape()).forEach(spot -> place(set, byRole, spot, found));
+        }
+        return found;
     }
 
-    private List<String> placesFor(ComponentKind kind) {
+    private Set<String> placesFor(ComponentKind kind) {
         if (kind == ComponentKind.SPEED_GEAR) {
-            return List.of(Build.SPEED_DRIVING, Build.SPEED_DRIVEN);
+            return new LinkedHashSet<>(List.of(Build.SPEED_DRIVING, Build.SPEED_DRIVEN));
         }
         return layout.parts().values().stream()
                 .filter(part -> kind.canStandAt(part.kind()))
                 .filter(part ->
                         !(part instanceof Bearing bearing) || (kind == ComponentKind.NEEDLES) == isUnderAGear(bearing))
                 .map(Part::id)
-                .toList();
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private boolean isUnderAGear(Bearing bearing) {
@@ -164,11 +166,11 @@ final class Placements {
      * The other parts of a shaft's set name the places that they are made for; where the shaft is named by its own place
      * too, or there is none, nothing is left open.
      */
-    private List<Placement> onShafts(PartSet set, Map<String, CataloguePart> byRole) {
+    private List<Map<String, String>> shaftSpots(Map<String, CataloguePart> byRole) {
         Map<String, String> named = new LinkedHashMap<>();
         byRole.keySet().forEach(role -> named.put(role, role));
         if (!byRole.containsKey(ANY_SHAFT)) {
-            return placed(set, byRole, named).stream().toList();
+            return List.of(named);
         }
         return layout.all(Shaft.class)
                 .filter(shaft -> byRole.keySet().stream().allMatch(role -> isOn(shaft, role)))
@@ -177,7 +179,6 @@ final class Placements {
                     spot.put(ANY_SHAFT, shaft.id());
                     return spot;
                 })
-                .flatMap(spot -> placed(set, byRole, spot).stream())
                 .toList();
     }
 
@@ -187,16 +188,17 @@ final class Placements {
                 .isEmpty();
     }
 
-    /** Empty where the layout lacks a place that a part of the set would stand at. */
-    private Optional<Placement> placed(PartSet set, Map<String, CataloguePart> byRole, Map<String, String> spot) {
+    /** Not where the layout lacks a place that a part of the set would stand at. */
+    private void place(
+            PartSet set, Map<String, CataloguePart> byRole, Map<String, String> spot, List<Placement> found) {
         Map<String, CataloguePart> parts = new LinkedHashMap<>();
         for (Map.Entry<String, CataloguePart> entry : byRole.entrySet()) {
             String place = spot.get(entry.getKey());
             if (place == null || !places.get(entry.getValue().kind()).contains(place)) {
-                return Optional.empty();
+                return;
             }
             parts.put(place, entry.getValue());
         }
-        return Optional.of(new Placement(set, parts));
+        found.add(new Placement(set, parts));
     }
 }

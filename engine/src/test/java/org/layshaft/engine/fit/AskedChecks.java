@@ -25,7 +25,7 @@ public final class AskedChecks {
 
     private static List<Judgement> of(FitCheck check, Fitted before, Fitted now, boolean brief) {
         return meetings(check, now)
-                .flatMap(meeting -> check.judge(new Judging(check, meeting, before, now, brief)).stream())
+                .flatMap(meeting -> new Judging(meeting, before, now, brief).by(check).stream())
                 .toList();
     }
 

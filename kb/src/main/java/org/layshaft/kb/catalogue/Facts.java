@@ -3,22 +3,22 @@ package org.layshaft.kb.catalogue;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 
 /** What is known of a part or of a place on it. Immutable. Whatever is not stated is absent. */
 public final class Facts {
     /** Nothing is known. */
-    public static final Facts NONE = new Facts(Map.of());
+    public static final Facts NONE = of(List.of());
 
-    private final Map<FactName, Fact> byName;
+    private final EnumMap<FactName, Fact> byName;
 
-    private Facts(Map<FactName, Fact> byName) {
-        this.byName = Collections.unmodifiableMap(byName);
+    private Facts(EnumMap<FactName, Fact> byName) {
+        this.byName = byName;
     }
 
     public static Facts of(Collection<Fact> facts) {
-        Map<FactName, Fact> byName = new EnumMap<>(FactName.class);
+        EnumMap<FactName, Fact> byName = new EnumMap<>(FactName.class);
         facts.forEach(fact -> byName.put(fact.name(), fact));
         return new Facts(byName);
     }
@@ -38,19 +38,17 @@ public final class Facts {
 
     /** In the order of {@link FactName}. */
     public Collection<Fact> all() {
-        return byName.values();
+        return Collections.unmodifiableCollection(byName.values());
     }
 
     public Facts with(Fact fact) {
-        Map<FactName, Fact> changed = new EnumMap<>(FactName.class);
-        changed.putAll(byName);
+        EnumMap<FactName, Fact> changed = new EnumMap<>(byName);
         changed.put(fact.name(), fact);
         return new Facts(changed);
     }
 
     public Facts without(FactName name) {
-        Map<FactName, Fact> changed = new EnumMap<>(FactName.class);
-        changed.putAll(byName);
+        EnumMap<FactName, Fact> changed = new EnumMap<>(byName);
         changed.remove(name);
         return new Facts(changed);
     }

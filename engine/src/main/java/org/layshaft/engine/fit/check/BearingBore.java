@@ -22,7 +22,7 @@ public final class BearingBore extends Check {
     public Optional<Judgement> judge(Judging judging) {
         Held bearing = judging.one();
         FactName bore = bearing.has(FactName.NEEDLES_INSIDE_MM) ? FactName.NEEDLES_INSIDE_MM : FactName.BORE_MM;
-        return new Play(bearing, bore, Seats.seat(judging), FactName.SEAT_MM)
+        return new Play(bearing, bore, judging.seat(), FactName.SEAT_MM)
                 .within(judging, -MOST_TIGHT_MM, MOST_LOOSE_MM, "journals to ISO 286 from j6 to m6, at 30 to 50 mm");
     }
 }

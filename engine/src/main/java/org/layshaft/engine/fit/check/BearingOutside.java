@@ -22,7 +22,7 @@ public final class BearingOutside extends Check {
     public Optional<Judgement> judge(Judging judging) {
         Held bearing = judging.one();
         FactName outside = bearing.has(FactName.NEEDLES_OUTSIDE_MM) ? FactName.NEEDLES_OUTSIDE_MM : FactName.OUTSIDE_MM;
-        return new Play(Seats.seat(judging), FactName.SEAT_MM, bearing, outside)
+        return new Play(judging.seat(), FactName.SEAT_MM, bearing, outside)
                 .within(judging, -MOST_TIGHT_MM, MOST_LOOSE_MM, "bores to ISO 286 from J7 to H7, at 80 to 120 mm");
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.layshaft.engine.fit.Figure;
+import org.layshaft.engine.fit.Fitted;
 import org.layshaft.engine.fit.Held;
 import org.layshaft.engine.fit.Judgement;
 import org.layshaft.engine.fit.Judging;
@@ -27,10 +28,12 @@ public final class BearingThrust extends Check {
 
     @Override
     public Optional<Judgement> judge(Judging judging) {
-        List<String> bearings = bearings(judging);
+        Fitted now = judging.now();
+        List<String> bearings = now.bearingsOf(judging.meeting().one()).stream()
+                .filter(bearing -> isNotUnderAGear(now, bearing))
+                .toList();
         List<String> replaced = bearings.stream()
-                .filter(bearing ->
-                        judging.now().partAt(bearing) != judging.before().partAt(bearing))
+                .filter(bearing -> now.partAt(bearing) != judging.before().partAt(bearing))
                 .toList();
         if (replaced.isEmpty()) {
             return Optional.empty();
@@ -38,10 +41,10 @@ public final class BearingThrust extends Check {
         List<Figure> figures = new ArrayList<>();
         Set<String> lost = new TreeSet<>();
         for (String bearing : replaced) {
-            Held now = judging.at(bearing);
+            Held is = judging.at(bearing);
             Held was = judging.was(bearing);
             lost.addAll(ends(was));
-            figures.add(Figure.of(now.name(), now.word(FactName.THRUST)));
+            figures.add(Figure.of(is.name(), is.word(FactName.THRUST)));
             figures.add(Figure.of(was.name(), was.word(FactName.THRUST)));
         }
         replaced.forEach(bearing -> lost.removeAll(ends(judging.at(bearing))));
@@ -60,18 +63,9 @@ public final class BearingThrust extends Check {
         return judging.holds(lost.isEmpty(), figures, STILL_HELD);
     }
 
-    private static List<String> bearings(Judging judging) {
-        return judging.now()
-                .layout()
-                .all(Bearing.class)
-                .filter(bearing -> bearing.inner().equals(judging.meeting().one()))
-                .filter(bearing -> isNotUnderAGear(judging, bearing))
-                .map(Bearing::id)
-                .toList();
-    }
-
-    private static boolean isNotUnderAGear(Judging judging, Bearing bearing) {
-        return judging.now().layout().find(Gear.class, bearing.outer()).isEmpty();
+    private static boolean isNotUnderAGear(Fitted box, String bearing) {
+        return !(box.layout().parts().get(bearing) instanceof Bearing of)
+                || box.layout().find(Gear.class, of.outer()).isEmpty();
     }
 
     private static Set<String> ends(Held bearing) {

@@ -17,6 +17,6 @@ public final class BearingWidth extends Check {
     public Optional<Judgement> judge(Judging judging) {
         Held bearing = judging.one();
         FactName width = bearing.has(FactName.NEEDLES_WIDTH_MM) ? FactName.NEEDLES_WIDTH_MM : FactName.WIDTH_MM;
-        return Lengths.noLonger(judging, bearing, width, Seats.seat(judging), FactName.SEAT_LENGTH_MM);
+        return Lengths.noLonger(judging, bearing, width, judging.seat(), FactName.SEAT_LENGTH_MM);
     }
 }

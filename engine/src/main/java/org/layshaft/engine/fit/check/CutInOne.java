@@ -20,7 +20,7 @@ public final class CutInOne extends Check {
 
     @Override
     public Optional<Judgement> judge(Judging judging) {
-        Held seat = Seats.seat(judging);
+        Held seat = judging.seat();
         boolean inOne = seat.has(FactName.TEETH) || Seats.isHeldBy(seat, Seats.IN_ONE);
         return judging.holds(
                 !inOne, List.of(Figure.of(seat.name(), inOne ? "cut in one" : seat.word(FactName.HELD_BY))), A_SEAT);

@@ -18,6 +18,6 @@ public final class HalfShaftSpline extends Check {
 
     @Override
     public Optional<Judgement> judge(Judging judging) {
-        return new Splines(judging.one(), Seats.seat(judging)).enter(judging);
+        return new Splines(judging.one(), judging.seat()).enter(judging);
     }
 }

@@ -13,7 +13,7 @@ public final class HalfShaftSplineLength extends Check {
 
     @Override
     public Optional<Judgement> judge(Judging judging) {
-        return new Splines(judging.one(), Seats.seat(judging))
+        return new Splines(judging.one(), judging.seat())
                 .engage(judging, new Splines(judging.was(judging.meeting().one()), Seats.seatThatWas(judging)));
     }
 }

@@ -14,6 +14,6 @@ abstract class HeldAlike extends Check {
 
     @Override
     public final Optional<Judgement> judge(Judging judging) {
-        return judging.same(judging.one(), FactName.HELD_BY, Seats.seat(judging), FactName.HELD_BY);
+        return judging.same(judging.one(), FactName.HELD_BY, judging.seat(), FactName.HELD_BY);
     }
 }

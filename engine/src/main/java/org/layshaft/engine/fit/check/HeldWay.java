@@ -22,7 +22,7 @@ abstract class HeldWay extends Check {
         if (judging.isUntold()) {
             return judging.untold();
         }
-        return concerned ? judge(judging, part, Seats.seat(judging)) : Optional.empty();
+        return concerned ? judge(judging, part, judging.seat()) : Optional.empty();
     }
 
     /** The part is told to be held in this way. */

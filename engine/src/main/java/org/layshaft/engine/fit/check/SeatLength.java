@@ -22,7 +22,6 @@ abstract class SeatLength extends Check {
         }
         return splined
                 ? Optional.empty()
-                : Lengths.noLonger(
-                        judging, part, FactName.SEAT_LENGTH_MM, Seats.seat(judging), FactName.SEAT_LENGTH_MM);
+                : Lengths.noLonger(judging, part, FactName.SEAT_LENGTH_MM, judging.seat(), FactName.SEAT_LENGTH_MM);
     }
 }

@@ -14,12 +14,7 @@ final class Seats {
 
     private Seats() {}
 
-    /** The spot on the part of the second place where that of the first sits. */
-    static Held seat(Judging judging) {
-        return judging.on(judging.meeting().other(), judging.meeting().one());
-    }
-
-    /** The same on the part that was there. */
+    /** The spot on the part that was at the second place where that at the first sat. */
     static Held seatThatWas(Judging judging) {
         return judging.wasOn(judging.meeting().other(), judging.meeting().one());
     }

@@ -11,8 +11,6 @@ import org.layshaft.engine.fit.Judging;
 import org.layshaft.engine.fit.Limit;
 import org.layshaft.engine.fit.MeetingKind;
 import org.layshaft.kb.catalogue.FactName;
-import org.layshaft.kb.layout.Bearing;
-import org.layshaft.kb.layout.Gear;
 
 /** Each gear pushes its shaft the way that the one before did; otherwise the bearings hold the shaft both ways. */
 public final class ThrustDirection extends Check {
@@ -61,11 +59,7 @@ public final class ThrustDirection extends Check {
     private static List<String> replaced(Judging judging) {
         Fitted before = judging.before();
         Fitted now = judging.now();
-        String shaft = judging.meeting().one();
-        return now.layout()
-                .all(Gear.class)
-                .filter(gear -> gear.carrier().equals(shaft))
-                .map(Gear::id)
+        return now.gearsOn(judging.meeting().one()).stream()
                 .filter(gear -> now.partAt(gear) != before.partAt(gear))
                 .toList();
     }
@@ -77,12 +71,8 @@ public final class ThrustDirection extends Check {
 
     /** A bearing of which nothing is told is missed only where the others leave an end open. */
     private static boolean isHeldBothWays(Judging judging) {
-        String shaft = judging.meeting().one();
-        List<Held> bearings = judging.now()
-                .layout()
-                .all(Bearing.class)
-                .filter(bearing -> bearing.inner().equals(shaft))
-                .map(bearing -> judging.at(bearing.id()))
+        List<Held> bearings = judging.now().bearingsOf(judging.meeting().one()).stream()
+                .map(judging::at)
                 .toList();
         if (isHeld(bearings, FRONT) && isHeld(bearings, REAR)) {
             return true;
