@@ -1,23 +1,13 @@
 package org.layshaft.web.cli;
 
-import static org.layshaft.web.desk.BadInputException.Kind.UNFIT;
-
-import java.math.BigDecimal;
 import java.util.Optional;
 import org.layshaft.engine.Reasoners;
-import org.layshaft.engine.api.Box;
-import org.layshaft.engine.exact.Fraction;
-import org.layshaft.engine.road.RoadTable;
-import org.layshaft.engine.road.SpeedUnit;
-import org.layshaft.engine.road.SpeedometerChange;
-import org.layshaft.engine.road.Vehicle;
-import org.layshaft.engine.stated.ImpossibleFactsException;
-import org.layshaft.engine.stated.Telling;
-import org.layshaft.kb.layout.Layout;
-import org.layshaft.kb.layout.Road;
+import org.layshaft.engine.api.Reasoner;
 import org.layshaft.kb.pack.KnowledgeBase;
-import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.LayoutFinder;
+import org.layshaft.web.desk.RoadAnswer;
+import org.layshaft.web.desk.RoadDesk;
+import org.layshaft.web.desk.RoadRequest;
 import org.layshaft.web.json.RoadJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -40,19 +30,45 @@ final class RoadCommand extends Subcommand {
     private String tyre;
 
     @Option(names = "--rolls", paramLabel = "MM", description = "How far a driven wheel rolls in one turn, in mm.")
-    private Integer rollsMm;
+    private String rolls;
 
     @Option(
             names = "--axle",
             paramLabel = "RATIO",
             description = "Another axle ratio: turns of the box's output for one turn of the wheels.")
-    private BigDecimal axle;
+    private String axle;
+
+    @Option(names = "--mass", paramLabel = "KG", description = "Mass of the vehicle: 1450, or \"3200 lb\".")
+    private String mass;
+
+    @Option(names = "--efficiency", paramLabel = "PART", description = "From engine to wheels, 0 to 1.")
+    private String efficiency;
+
+    @Option(names = "--rolling", paramLabel = "COEFFICIENT", description = "Rolling resistance over weight: 0.013.")
+    private String rolling;
+
+    @Option(names = "--drag", paramLabel = "M2", description = "Drag coefficient times frontal area, in m².")
+    private String drag;
+
+    @Option(names = "--air", paramLabel = "DENSITY", description = "Density of the air, in kg/m³.")
+    private String air;
+
+    @Option(
+            names = "--engine",
+            paramLabel = "POINTS",
+            description =
+                    "Full-load torque by engine speed: \"1000 150, 2600 240\" in rpm and N·m; \"lb ft\" at the end"
+                            + " for lb·ft.")
+    private String engine;
+
+    @Option(names = "--revs", paramLabel = "RANGE", description = "What the engine is used between, in rpm: 900-4000.")
+    private String revs;
 
     @Option(
             names = "--at",
             paramLabel = "SPEED",
             description = "A road speed to tell engine speeds at, in km/h; in mph with --mph.")
-    private BigDecimal at;
+    private String at;
 
     @Option(names = "--mph", description = "Speeds in miles an hour.")
     private boolean mph;
@@ -60,38 +76,31 @@ final class RoadCommand extends Subcommand {
     @Override
     public Integer call() {
         KnowledgeBase knowledge = knowledgeToReasonWith();
-        Layout chosen = LayoutFinder.find(knowledge, layout);
-        Box box = Reasoners.standard(knowledge).box(chosen);
-        SpeedUnit unit = mph ? SpeedUnit.MPH : SpeedUnit.KMH;
-        try {
-            Vehicle stated = Vehicle.of(box, chosen.road().orElse(Road.NOTHING));
-            Vehicle vehicle = Vehicle.of(box, asked(chosen.road().orElse(Road.NOTHING)));
-            RoadTable table = RoadTable.of(vehicle, speed().map(unit::toKmh));
-            Optional<Telling<Fraction>> speedometer = vehicle.equals(stated)
-                    ? Optional.empty()
-                    : Optional.of(SpeedometerChange.between(stated, vehicle).then(SpeedometerChange::errorPercent));
-            if (wantsJson()) {
-                write(RoadJson.of(chosen, table, speedometer, unit));
-            } else {
-                write(RoadText.of(chosen, table, speedometer, unit));
-            }
-        } catch (ImpossibleFactsException impossible) {
-            throw new BadInputException(UNFIT, impossible.getMessage());
+        Reasoner reasoner = Reasoners.standard(knowledge);
+        RoadAnswer answer =
+                new RoadDesk(reasoner::box, id -> LayoutFinder.find(knowledge, id.orElseThrow())).drive(request());
+        if (wantsJson()) {
+            write(RoadJson.of(answer));
+        } else {
+            write(RoadText.of(answer));
         }
         return 0;
     }
 
-    private Road asked(Road stated) {
-        Road onTyre = tyre == null ? stated : stated.withTyre(tyre);
-        Road rolling = rollsMm == null ? onTyre : onTyre.withRollingCircumference(rollsMm);
-        return axle == null ? rolling : rolling.withAxleRatio(axle);
-    }
-
-    private Optional<Fraction> speed() {
-        if (at != null && at.signum() <= 0) {
-            throw new BadInputException(
-                    UNFIT, "The road speed is %s. Give one of more than 0.".formatted(at.toPlainString()));
-        }
-        return Optional.ofNullable(at).map(Fraction::of);
+    private RoadRequest request() {
+        return new RoadRequest(
+                Optional.of(layout),
+                Optional.ofNullable(tyre),
+                Optional.ofNullable(rolls),
+                Optional.ofNullable(axle),
+                Optional.ofNullable(mass),
+                Optional.ofNullable(efficiency),
+                Optional.ofNullable(rolling),
+                Optional.ofNullable(drag),
+                Optional.ofNullable(air),
+                Optional.ofNullable(engine),
+                Optional.ofNullable(revs),
+                Optional.ofNullable(at),
+                Optional.of(mph ? "us" : "metric"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.road.Gearing.Step;
 import org.layshaft.engine.road.Gradient;
@@ -14,6 +15,8 @@ import org.layshaft.engine.stated.Telling;
 import org.layshaft.engine.words.Names;
 import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.desk.Decimals;
+import org.layshaft.web.desk.RoadAnswer;
+import org.layshaft.web.desk.RoadAnswer.Tooth;
 
 /** What every gear comes to on the road, as plain text; what cannot be told is a dash, and said below why. */
 final class RoadText {
@@ -27,11 +30,12 @@ final class RoadText {
         this.unit = unit;
     }
 
-    static String of(Layout layout, RoadTable table, Optional<Telling<Fraction>> speedometerPercent, SpeedUnit unit) {
-        RoadText text = new RoadText(table, unit);
-        TextPage page = new TextPage().paragraph(text.wheels(layout)).block(text.gears());
+    static String of(RoadAnswer answer) {
+        RoadText text = new RoadText(answer.table(), answer.units().speed());
+        TextPage page = new TextPage().paragraph(text.wheels(answer.layout())).block(text.gears());
         page.list("On the level and uphill, at full load:", text.strength());
-        speedometerPercent.ifPresent(error -> page.paragraph(speedometer(error)));
+        page.list("Up through the gears:", text.shifts(answer.teeth()));
+        answer.speedometer().ifPresent(error -> page.paragraph(speedometer(error)));
         return page.toString();
     }
 
@@ -77,6 +81,20 @@ final class RoadText {
                 ? Optional.empty()
                 : Optional.of("%s asks for more than %s rpm, where the engine's torque curve ends, in: %s."
                         .formatted(speed().orElseThrow(), shown(table.fastestRpm(), 0), String.join(", ", gears)));
+    }
+
+    private List<String> shifts(Telling<List<Tooth>> teeth) {
+        return teeth.map(all -> IntStream.range(1, all.size())
+                        .mapToObj(i -> "into %s at %s %s: from %s to %s rpm"
+                                .formatted(
+                                        Names.gearName(all.get(i).gear()),
+                                        Decimals.rounded(unit.fromKmh(all.get(i).fromKmh()), 1),
+                                        unit.sign(),
+                                        Decimals.rounded(all.get(i - 1).toRpm(), 0),
+                                        Decimals.rounded(all.get(i).fromRpm(), 0)))
+                        .toList())
+                .value()
+                .orElseGet(() -> List.of("That %s.".formatted(teeth.whyNot().orElseThrow())));
     }
 
     private Optional<String> speed() {

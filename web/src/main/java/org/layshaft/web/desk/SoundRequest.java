@@ -26,6 +26,12 @@ public record SoundRequest(
         Optional<String> harmonics,
         Optional<String> sidebands) {
 
+    /** Of this layout in this gear, at no speed that is told. */
+    public static SoundRequest of(String layout, String gear) {
+        Optional<String> none = Optional.empty();
+        return new SoundRequest(Optional.of(layout), Optional.of(gear), none, none, none, none, none, none, none);
+    }
+
     /** The same in this gear. */
     public SoundRequest inGear(String name) {
         return new SoundRequest(layout, Optional.of(name), rpm, kmh, mph, hz, within, harmonics, sidebands);

@@ -4,28 +4,28 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** Writes SVG elements, escaping all text. Attributes are given as name, value, name, value; a null value is left out. */
-final class Svg {
+public final class Svg {
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
-    Svg open(String element, Object... attributes) {
+    public Svg open(String element, Object... attributes) {
         start(element, attributes).append('>');
         open.push(element);
         return this;
     }
 
-    Svg close() {
+    public Svg close() {
         out.append("</").append(open.pop()).append(">\n");
         return this;
     }
 
-    Svg leaf(String element, Object... attributes) {
+    public Svg leaf(String element, Object... attributes) {
         start(element, attributes).append("/>");
         return this;
     }
 
     /** An element that holds nothing but text. */
-    Svg say(String element, String text, Object... attributes) {
+    public Svg say(String element, String text, Object... attributes) {
         start(element, attributes).append('>');
         out.append(escaped(text)).append("</").append(element).append('>');
         return this;
@@ -70,7 +70,7 @@ final class Svg {
     }
 
     /** At most two decimals, with a point, whatever the locale. */
-    static String number(double value) {
+    public static String number(double value) {
         long hundredths = Math.round(value * 100);
         String sign = hundredths < 0 ? "-" : "";
         long whole = Math.abs(hundredths) / 100;

@@ -9,26 +9,30 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.layshaft.web.desk.BadInputException;
 
 /** The files that pages refer to, read once. */
 final class Assets {
     private static final String FOLDER = "/org/layshaft/web/assets/";
-    private static final String CSS = "text/css;charset=utf-8";
-    private static final String SCRIPT = "text/javascript;charset=utf-8";
-    private static final Map<String, String> TYPES = Map.ofEntries(
-            Map.entry("layshaft.css", CSS),
-            Map.entry("drawing.css", CSS),
-            Map.entry("sheet.css", CSS),
-            Map.entry("fit.css", CSS),
-            Map.entry("sound.css", CSS),
-            Map.entry("suspects.css", CSS),
-            Map.entry("layshaft.js", SCRIPT),
-            Map.entry("drawing.js", SCRIPT),
-            Map.entry("turning.js", SCRIPT),
-            Map.entry("marks.svg", Reply.SVG),
-            Map.entry("icon.svg", Reply.SVG));
+    private static final Set<String> NAMES = Set.of(
+            "layshaft.css",
+            "drawing.css",
+            "sheet.css",
+            "fit.css",
+            "sound.css",
+            "suspects.css",
+            "views.css",
+            "layshaft.js",
+            "look.js",
+            "drawing.js",
+            "turning.js",
+            "marks.svg",
+            "icon.svg");
+
+    private static final Map<String, String> TYPES =
+            Map.of("css", "text/css;charset=utf-8", "js", "text/javascript;charset=utf-8", "svg", Reply.SVG);
 
     private final Map<String, Reply> byName = new TreeMap<>();
 
@@ -36,7 +40,8 @@ final class Assets {
 
     static Assets load() {
         Assets assets = new Assets();
-        TYPES.forEach((name, type) -> assets.byName.put(name, read(name, type)));
+        NAMES.forEach(name ->
+                assets.byName.put(name, read(name, TYPES.get(name.substring(name.lastIndexOf('.') + 1)))));
         return assets;
     }
 

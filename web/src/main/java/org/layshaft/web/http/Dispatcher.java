@@ -3,6 +3,7 @@ package org.layshaft.web.http;
 import static org.layshaft.web.desk.BadInputException.Kind.UNKNOWN;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
@@ -13,15 +14,18 @@ import org.eclipse.jetty.util.Callback;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.http.Route.Face;
 import org.layshaft.web.json.ProblemKind;
+import org.layshaft.web.page.Shell;
 
 /** Hands each request to its route and sends the reply. */
 final class Dispatcher extends Handler.Abstract {
     private final List<Route> routes;
     private final ErrorReplies errors;
+    private final Shell shell;
 
-    Dispatcher(List<Route> routes, ErrorReplies errors) {
+    Dispatcher(List<Route> routes, ErrorReplies errors, Shell shell) {
         this.routes = routes;
         this.errors = errors;
+        this.shell = shell;
     }
 
     @Override
@@ -46,13 +50,23 @@ final class Dispatcher extends Handler.Abstract {
                             face)
                     .with("Allow", "GET, HEAD");
         }
+        Map<String, List<String>> query = Map.of();
         try {
-            return answer(Call.of(request, path));
+            Call call = Call.of(request, path);
+            query = call.query();
+            return around(answer(call), call.path(), query);
         } catch (BadInputException e) {
-            return errors.of(e, address, face);
+            return around(errors.of(e, address, face), path, query);
         } catch (RuntimeException e) {
-            return errors.ofOurFault(e, address, face);
+            return around(errors.ofOurFault(e, address, face), path, query);
         }
+    }
+
+    /** A page goes out with the doors to the others in it. */
+    private Reply around(Reply reply, String path, Map<String, List<String>> query) {
+        return reply.contentType().equals(Reply.HTML) && reply.body().length > 0
+                ? reply.saying(shell.around(reply.text(), path, query))
+                : reply;
     }
 
     private Reply answer(Call call) {

@@ -18,6 +18,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.page.Pages;
+import org.layshaft.web.page.Shell;
 
 /** The server, bound to this machine alone. */
 public final class PageServer implements AutoCloseable {
@@ -57,7 +58,7 @@ public final class PageServer implements AutoCloseable {
         server.setErrorHandler(new WireErrors(errors));
         SizeLimitHandler limits = new SizeLimitHandler(LONGEST_BODY_BYTES, -1);
         List<Route> routes = Routes.over(desk, pages);
-        limits.setHandler(new Dispatcher(routes, errors));
+        limits.setHandler(new Dispatcher(routes, errors, new Shell(desk.knowledge())));
         server.setHandler(limits);
         bind(connector, port);
         begin(server);

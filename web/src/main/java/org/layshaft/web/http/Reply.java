@@ -37,6 +37,15 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
         return new Reply(status, contentType, body, Map.of(header, value));
     }
 
+    String text() {
+        return new String(body, StandardCharsets.UTF_8);
+    }
+
+    /** The same with another body. */
+    Reply saying(String text) {
+        return new Reply(status, contentType, text.getBytes(StandardCharsets.UTF_8), headers);
+    }
+
     /** That what the caller has is still so. */
     Reply unchanged() {
         return new Reply(304, contentType, new byte[0], headers);

@@ -16,10 +16,18 @@ final class Routes {
         PartsEndpoints parts = new PartsEndpoints(desk, pages);
         SwapEndpoints swaps = new SwapEndpoints(desk, pages);
         WishEndpoints wishes = new WishEndpoints(desk, pages);
+        ViewEndpoints views = new ViewEndpoints(desk, pages);
         return List.of(
                 new Route("/", page::page),
                 new Route("/drawing/*.svg", page::drawing),
                 new Route("/sound", page::sound),
+                new Route("/layouts", views::gallery),
+                new Route("/api/gallery", views::galleryJson),
+                new Route("/box", views::glance),
+                new Route("/compare", views::compare),
+                new Route("/api/compare", views::compareJson),
+                new Route("/road", views::road),
+                new Route("/api/road", views::roadJson),
                 new Route("/assets/*", assets::answer),
                 new Route("/api/openapi.json", described::api),
                 new Route("/api/*.schema.json", described::schema),

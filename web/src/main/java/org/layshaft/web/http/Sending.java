@@ -13,6 +13,7 @@ final class Sending {
     private static final String POLICY =
             "default-src 'self'; object-src 'none'; base-uri 'none';" + " form-action 'self'; frame-ancestors 'none'";
 
+    /** Bytes; less than this fits a packet as it is. */
     private static final int WORTH_PACKING = 1400;
 
     private Sending() {}

@@ -1,7 +1,6 @@
 package org.layshaft.web.json;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.engine.road.Gradient;
@@ -11,6 +10,7 @@ import org.layshaft.engine.road.SpeedUnit;
 import org.layshaft.engine.road.TopSpeed;
 import org.layshaft.engine.stated.Telling;
 import org.layshaft.kb.layout.Layout;
+import org.layshaft.web.desk.RoadAnswer;
 
 /**
  * What every gear of a layout comes to on the road.
@@ -18,6 +18,8 @@ import org.layshaft.kb.layout.Layout;
  * @param speedsIn {@code km/h} or {@code mph}
  * @param topSpeed its value is null too where no gear keeps up any speed of the engine's curve
  * @param at the road speed that engine speeds are told at; null where none is asked about
+ * @param upThroughTheGears what the engine does from the lowest gear to the highest, shifted up at the end of its range
+ * @param pull of the forward gears with the engine at full load
  * @param speedometerPercent how much too high the speedometer reads after the change; null where nothing was changed
  */
 public record RoadJson(
@@ -27,7 +29,9 @@ public record RoadJson(
         ToldJson<RollingCircumference> wheels,
         List<RoadGearJson> gears,
         ToldJson<TopJson> topSpeed,
-        ToldJson<NumberJson> speedometerPercent) {
+        ToldJson<NumberJson> speedometerPercent,
+        ToldJson<List<ShiftJson>> upThroughTheGears,
+        ToldJson<List<PullJson>> pull) {
 
     /**
      * What follows from what is stated.
@@ -76,8 +80,20 @@ public record RoadJson(
     /** @param endedBy {@code resistance}, or {@code end of curve} */
     public record TopJson(String gear, double speed, String endedBy) {}
 
-    public static RoadJson of(
-            Layout layout, RoadTable table, Optional<Telling<Fraction>> speedometerPercent, SpeedUnit unit) {
+    /** One gear from where it is taken to where it is left. */
+    public record ShiftJson(
+            String gear, NumberJson fromSpeed, NumberJson toSpeed, NumberJson fromRpm, NumberJson toRpm) {}
+
+    /** Tractive effort in one gear: straight between these points. */
+    public record PullJson(String gear, List<PullPointJson> points) {}
+
+    /** @param newtons rounded to whole ones */
+    public record PullPointJson(NumberJson speed, long newtons) {}
+
+    public static RoadJson of(RoadAnswer answer) {
+        Layout layout = answer.layout();
+        RoadTable table = answer.table();
+        SpeedUnit unit = answer.units().speed();
         return new RoadJson(
                 layout.id(),
                 unit.sign(),
@@ -87,7 +103,31 @@ public record RoadJson(
                 ToldJson.of(
                         table.topSpeed(),
                         top -> top.map(speed -> top(speed, unit)).orElse(null)),
-                speedometerPercent.map(RoadJson::number).orElse(null));
+                answer.speedometer().map(RoadJson::number).orElse(null),
+                ToldJson.of(
+                        answer.teeth(),
+                        teeth -> teeth.stream().map(tooth -> shift(tooth, unit)).toList()),
+                ToldJson.of(
+                        answer.pulls(),
+                        pulls -> pulls.stream().map(pull -> pull(pull, unit)).toList()));
+    }
+
+    private static ShiftJson shift(RoadAnswer.Tooth tooth, SpeedUnit unit) {
+        return new ShiftJson(
+                tooth.gear(),
+                NumberJson.of(unit.fromKmh(tooth.fromKmh())),
+                NumberJson.of(unit.fromKmh(tooth.toKmh())),
+                NumberJson.of(tooth.fromRpm()),
+                NumberJson.of(tooth.toRpm()));
+    }
+
+    private static PullJson pull(RoadAnswer.GearPull pull, SpeedUnit unit) {
+        return new PullJson(
+                pull.gear(),
+                pull.points().stream()
+                        .map(point -> new PullPointJson(
+                                NumberJson.of(unit.fromKmh(point.kmh())), Math.round(point.newtons())))
+                        .toList());
     }
 
     private static RoadGearJson gear(RoadTable.Row row, SpeedUnit unit) {

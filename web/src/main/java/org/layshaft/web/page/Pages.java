@@ -19,6 +19,10 @@ public final class Pages {
     private final WishPage wish;
     private final IdentifyPage identify;
     private final ProblemPages problems;
+    private final RoadPage road;
+    private final GalleryPage gallery;
+    private final GlancePage glance;
+    private final ComparePage compare;
 
     public Pages(Desk desk) {
         this.scenes = new SceneReader(desk);
@@ -32,6 +36,10 @@ public final class Pages {
         this.wish = new WishPage(desk, templates);
         this.identify = new IdentifyPage(templates);
         this.problems = new ProblemPages(templates);
+        this.road = new RoadPage(desk, templates);
+        this.gallery = new GalleryPage(desk, templates);
+        this.glance = new GlancePage(desk, templates);
+        this.compare = new ComparePage(desk, templates);
     }
 
     /**
@@ -85,6 +93,26 @@ public final class Pages {
     /** What a kind of refusal means, as HTML. Throws as {@link #page} does. */
     public String problem(String word) {
         return problems.page(word);
+    }
+
+    /** The page of all layouts. */
+    public GalleryPage gallery() {
+        return gallery;
+    }
+
+    /** The page of a box at a glance. */
+    public GlancePage glance() {
+        return glance;
+    }
+
+    /** The page of two boxes side by side. */
+    public ComparePage compare() {
+        return compare;
+    }
+
+    /** The page of a box on the road. */
+    public RoadPage road() {
+        return road;
     }
 
     /** The drawing by itself, as SVG. */

@@ -60,6 +60,16 @@ class AccessibilityTest {
         "benched, /identify?teeth=34&tip=96.9&helix=22&span=5+34.9, light, 1400",
         "benched, /identify?spline=W+30+x+2+x+14+x+8f&hub=N+30+x+2+x+14+x+9H, dark, 500",
         "explained, /fit/check/normal-module, light, 1400",
+        "driven, /road?layout=curlew&at=60, light, 1400",
+        "driven, /road?layout=heron&units=us, dark, 500",
+        "misdriven, /road?layout=avocet&mass=heavy, dark, 1400",
+        "all, /layouts?layout=curlew&where=five-speed+in+pink&has=overdrive, light, 1400",
+        "all, /layouts, dark, 500",
+        "glance, /box?layout=curlew, light, 1400",
+        "glance, /box?layout=crane, dark, 500",
+        "beside, /compare?layout=curlew&with=redshank, light, 1400",
+        "beside, /compare?layout=heron&with=knot, dark, 500",
+        "choice, /compare?layout=curlew, light, 500",
         "refused, /?layout=dunlin, light, 1400"
     })
     void nothingStandsInAnybodysWay(String name, String path, String scheme, int width) {
@@ -88,6 +98,13 @@ class AccessibilityTest {
         "wish-reading, /wish?box=curlew-early&wish=reading&axle=3.9, 360",
         "bench, /identify?teeth=34&tip=96.9&helix=22&span=5+34.9, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 360",
+        "road, /road?layout=curlew&at=60, 360",
+        "road, /road?layout=curlew&at=60, 1920",
+        "layouts, /layouts?layout=curlew&where=five-speed, 360",
+        "layouts, /layouts, 1920",
+        "box, /box?layout=heron, 360",
+        "compare, /compare?layout=curlew&with=redshank, 360",
+        "suspects, /suspects?layout=curlew&seen=4:+whines, 360",
         "sound, /sound?layout=curlew&gear=3&rpm=2400&hz=756, 1920"
     })
     void nothingIsWiderThanTheWindow(String name, String path, int width) {

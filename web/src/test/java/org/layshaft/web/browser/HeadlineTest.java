@@ -29,6 +29,7 @@ class HeadlineTest {
     @Test
     void theHeadlineJob() {
         visit.go("/");
+        visit.the(".layouts summary").click();
         visit.driver().findElement(By.partialLinkText("Curlew")).click();
         visit.untilAddressHas("layout=curlew");
 

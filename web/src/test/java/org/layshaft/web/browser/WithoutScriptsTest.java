@@ -57,4 +57,22 @@ class WithoutScriptsTest {
         visit.untilAddressHas("fault=");
         assertEquals(1, visit.all(".chip").size());
     }
+
+    @Test
+    void aBoxIsFoundLookedAtAndPutOnTheRoad() {
+        visit.go("/layouts");
+        visit.the("#where").sendKeys("two-shaft, five-speed, sliding idler", Keys.ENTER);
+        visit.untilAddressHas("where=two-shaft");
+        visit.driver().findElement(By.linkText("Plover")).click();
+        visit.untilAddressHas("/box?layout=plover");
+        visit.driver().findElement(By.linkText("On the road")).click();
+        visit.untilAddressHas("/road?layout=plover");
+        assertEquals(2, visit.all(".figure .untold").size(), "neither shifts nor pull can be told");
+
+        visit.the("#facts summary").click();
+        visit.the("#tyre").sendKeys("175/65 R14");
+        visit.the("#revs").sendKeys("900-5500", Keys.ENTER);
+        visit.untilAddressHas("revs=900-5500");
+        assertEquals(1, visit.all(".figure .untold").size(), "the shifts can");
+    }
 }

@@ -113,7 +113,7 @@ class PartsPageTest {
         String page = served.get(path).body();
 
         for (String door : new String[] {"/", "/suspects", "/sound", "/fit", "/cross"}) {
-            assertTrue(page.contains("<li><a href=\"%s\">".formatted(door)), () -> path + " does not lead to " + door);
+            assertTrue(page.contains("<li><a href=\"%s\"".formatted(door)), () -> path + " does not lead to " + door);
         }
     }
 }
