@@ -11,9 +11,12 @@ import org.layshaft.engine.fit.MeetingKind;
 import org.layshaft.kb.catalogue.FactName;
 import org.layshaft.kb.catalogue.FactName.Unit;
 
-/** The helices of the speed drive come to the angle between its shafts: a right angle, or none. */
+/** The helices of the speed drive come to the angle at which its shafts stand: that of the pair that was there. */
 public final class SpeedHelix extends Check {
     private static final double ACROSS_DEG = 90;
+    private static final String AS_BEFORE = Limit.GEOMETRY + ", at the angle of the pair that the box was built with";
+    private static final String ACROSS_OR_ALONGSIDE =
+            Limit.GEOMETRY + "; drives for a speed reading stand across or alongside";
 
     public SpeedHelix() {
         super("speed-helix", "Helix of the speed drive", MeetingKind.SPEED_DRIVE);
@@ -21,19 +24,27 @@ public final class SpeedHelix extends Check {
 
     @Override
     public Optional<Judgement> judge(Judging judging) {
-        double driving = leftDeg(judging.one());
-        double driven = leftDeg(judging.other());
-        Figure between = Figure.of("the angle between the shafts", Math.abs(driving + driven), Unit.DEG);
-        double needed = between.number() < ACROSS_DEG / 2 ? 0 : ACROSS_DEG;
-        return judging.between(
-                List.of(
-                        Figure.of(judging.one().name(), Math.abs(driving), Unit.DEG),
-                        Figure.of(judging.other().name(), Math.abs(driven), Unit.DEG),
-                        between),
-                between,
-                needed,
-                needed,
-                Limit.GEOMETRY + "; drives for a speed reading stand across or alongside");
+        Held driving = judging.one();
+        Held driven = judging.other();
+        double ofDriving = leftDeg(driving);
+        double ofDriven = leftDeg(driven);
+        if (judging.isUntold()) {
+            return judging.untold();
+        }
+        Figure between = Figure.of("the angle between the shafts", Math.abs(ofDriving + ofDriven), Unit.DEG);
+        List<Figure> figures = List.of(
+                Figure.of(driving.name(), Math.abs(ofDriving), Unit.DEG),
+                Figure.of(driven.name(), Math.abs(ofDriven), Unit.DEG),
+                between);
+        Held drivingWas = judging.was(judging.meeting().one());
+        Held drivenWas = judging.was(judging.meeting().other());
+        boolean told = drivingWas.has(FactName.HELIX_DEG) && drivenWas.has(FactName.HELIX_DEG);
+        double nearest = between.number() < ACROSS_DEG / 2 ? 0 : ACROSS_DEG;
+        if (!told && Math.abs(between.number() - nearest) > Judging.ROUNDING) {
+            return judging.between(figures, between, nearest, nearest, ACROSS_OR_ALONGSIDE);
+        }
+        double was = Math.abs(leftDeg(drivingWas) + leftDeg(drivenWas));
+        return judging.between(figures, between, was, was, AS_BEFORE);
     }
 
     /** A right-hand helix counts against a left-hand one. */

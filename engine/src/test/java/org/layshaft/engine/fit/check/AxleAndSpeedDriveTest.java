@@ -61,12 +61,37 @@ class AxleAndSpeedDriveTest {
 
     @Test
     void aSpeedDriveAlongsideNeedsOppositeHands() {
-        FittingBox alongside = FittingBox.phalarope()
-                .with("speed-driving", Fact.of(FactName.HELIX_DEG, 15))
-                .with("speed-driven", Fact.of(FactName.HELIX_DEG, 15))
-                .with("speed-driven", Fact.of(FactName.HAND, "left"));
+        FittingBox alongside =
+                always(always(FittingBox.phalarope(), 15, "right", "speed-driving"), 15, "left", "speed-driven");
         assertOutcome(Outcome.HOLDS, alongside, "speed-helix");
         assertOutcome(Outcome.FAILS, alongside.with("speed-driven", Fact.of(FactName.HAND, "right")), "speed-helix");
+    }
+
+    /** 0 and 0 come to 0, which is the angle of some drives, and not of this one. */
+    @Test
+    void straightGearsDoNotRunAcross() {
+        FittingBox straight = FittingBox.phalarope()
+                .with("speed-driving", Fact.of(FactName.HELIX_DEG, 0))
+                .with("speed-driven", Fact.of(FactName.HELIX_DEG, 0));
+        assertOutcome(Outcome.FAILS, straight, "speed-helix");
+        assertEquals(
+                90,
+                straight.judged("speed-helix").get(0).missedBy().orElseThrow().number(),
+                1e-9);
+    }
+
+    /** Across and alongside are both usual: only what was there tells which of them it is. */
+    @Test
+    void whereNothingIsToldOfThePairThatWasThereAUsualAngleCannotBeTold() {
+        FittingBox.Spot driving = new FittingBox.Spot("speed-driving", "");
+        FittingBox untold = FittingBox.phalarope().hadNot(driving, FactName.HELIX_DEG);
+        assertOutcome(Outcome.UNTOLD, untold, "speed-helix");
+        assertOutcome(Outcome.FAILS, untold.with("speed-driven", Fact.of(FactName.HELIX_DEG, 20)), "speed-helix");
+    }
+
+    private static FittingBox always(FittingBox box, double helixDeg, String hand, String place) {
+        return box.always(place, "", Fact.of(FactName.HELIX_DEG, helixDeg))
+                .always(place, "", Fact.of(FactName.HAND, hand));
     }
 
     private static FittingBox flange(double lowest, double highest) {
