@@ -2,8 +2,10 @@ package org.layshaft.engine.spline;
 
 import static org.layshaft.engine.stated.Shown.decimal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.layshaft.engine.stated.Objections;
 
 /**
@@ -66,13 +68,17 @@ public record AnsiB92(Member member, int teeth, double pitchPerInch, Form form, 
             return decimal(deg) + " deg " + root.word() + " " + fit.word();
         }
 
-        static Optional<Form> of(double deg, Root root, Fit fit) {
-            for (Form form : values()) {
-                if (form.deg == deg && form.root == root && form.fit == fit) {
-                    return Optional.of(form);
-                }
-            }
-            return Optional.empty();
+        /** Those of this angle with this root and this fit, as far as they are told. */
+        static List<Form> of(double deg, Optional<Root> root, Optional<Fit> fit) {
+            return Stream.of(values())
+                    .filter(form -> form.deg == deg)
+                    .filter(form -> root.isEmpty() || form.root == root.get())
+                    .filter(form -> fit.isEmpty() || form.fit == fit.get())
+                    .toList();
+        }
+
+        boolean has(double pitchPerInch) {
+            return StandardSeries.among(pitchPerInch, PITCHES) && pitchPerInch >= coarsest && pitchPerInch <= finest;
         }
     }
 
@@ -80,9 +86,7 @@ public record AnsiB92(Member member, int teeth, double pitchPerInch, Form form, 
         new Objections()
                 .unless(teeth >= 6, "The number of teeth is %s. It must be at least 6.", teeth)
                 .unless(
-                        StandardSeries.among(pitchPerInch, PITCHES)
-                                && pitchPerInch >= form.coarsest
-                                && pitchPerInch <= form.finest,
+                        form.has(pitchPerInch),
                         "The pitch is %s/%s. ANSI B92.1 has %s with %s/%s to %s/%s, of the series %s.",
                         decimal(pitchPerInch),
                         decimal(2 * pitchPerInch),

@@ -26,12 +26,32 @@ public final class SplineDesignation {
         return parse(text, Optional.of(member));
     }
 
+    /**
+     * Every spline that a designation may mean: more than one where it is to ANSI B92.1 and does not tell root or fit.
+     *
+     * @throws ImpossibleFactsException where it cannot be read, or is no spline of its standard
+     */
+    public static List<Spline> possible(String text, Member member) {
+        String plain = plain(text);
+        return isAnsi(plain)
+                ? AnsiB92Text.possible(text, plain, Optional.of(member))
+                : List.of(parse(text, Optional.of(member)));
+    }
+
+    private static boolean isAnsi(String plain) {
+        return !isIso(plain) && (plain.contains("B92") || AnsiB92Text.looksLike(plain));
+    }
+
+    private static boolean isIso(String plain) {
+        return plain.contains("4156") || Iso4156Text.looksLike(plain);
+    }
+
     private static Spline parse(String text, Optional<Member> known) {
         String plain = plain(text);
-        if (plain.contains("4156") || Iso4156Text.looksLike(plain)) {
+        if (isIso(plain)) {
             return Iso4156Text.parse(text, plain, known);
         }
-        if (plain.contains("B92") || AnsiB92Text.looksLike(plain)) {
+        if (isAnsi(plain)) {
             return AnsiB92Text.parse(text, plain, known);
         }
         if (plain.contains("5480") || Din5480Text.looksLike(plain)) {

@@ -74,6 +74,31 @@ class SplineDesignationTest {
         assertTrue(problems("DIN 5480 W 30 by 14").get(0).startsWith("\"DIN 5480 W 30 by 14\" is not read"));
     }
 
+    /** The angle may end it; what root and fit are is left open, and 20/40 has no major diameter fit. */
+    @Test
+    void aShortOneMayMeanSeveral() {
+        assertEquals(
+                List.of(
+                        "ANSI B92.1 EXT 24T 12/24P 30 deg flat root side fit",
+                        "ANSI B92.1 EXT 24T 12/24P 30 deg flat root major diameter fit",
+                        "ANSI B92.1 EXT 24T 12/24P 30 deg fillet root side fit"),
+                possible("ANSI B92.1 - 24T 12/24P 30"));
+        assertEquals(
+                List.of(
+                        "ANSI B92.1 EXT 26T 20/40P 30 deg flat root side fit",
+                        "ANSI B92.1 EXT 26T 20/40P 30 deg fillet root side fit"),
+                possible("26T 20/40P 30 deg"));
+        assertEquals(1, possible("36T 48/96P 45").size());
+        assertEquals(1, possible("30x2x14").size());
+        assertTrue(problems("EXT 24T 15/30").get(0).startsWith("The pressure angle is missing"));
+    }
+
+    private static List<String> possible(String text) {
+        return SplineDesignation.possible(text, Member.SHAFT).stream()
+                .map(Spline::designation)
+                .toList();
+    }
+
     private static String read(String text) {
         return SplineDesignation.parse(text).designation();
     }

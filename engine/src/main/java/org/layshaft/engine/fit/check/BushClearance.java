@@ -9,9 +9,6 @@ import org.layshaft.kb.catalogue.FactName;
 
 /** A gear on a bush, or straight on its shaft, has room for oil, and no more than worn parts are let have. */
 public final class BushClearance extends HeldWay {
-    /** ISO 286, H7/f7 over 30 up to 50 mm. */
-    private static final double LEAST_MM = 0.025;
-
     /** 0.010 inches. */
     private static final double MOST_MM = 0.254;
 
@@ -21,11 +18,12 @@ public final class BushClearance extends HeldWay {
 
     @Override
     Optional<Judgement> judge(Judging judging, Held gear, Held seat) {
+        double nominalMm = Math.rint(seat.numberOr(FactName.SEAT_MM, Double.NaN));
         return new Play(gear, FactName.SEAT_MM, seat, FactName.SEAT_MM)
                 .withinOrNominal(
                         judging,
-                        LEAST_MM,
+                        -Iso286.F7_SHAFT_MOST.mm(nominalMm),
                         MOST_MM,
-                        "least: ISO 286 H7/f7, at 30 to 50 mm; most: wear limit of a gear on its journal, TM 9-2520-246-34-1, table 2-9");
+                        "least: ISO 286 H7/f7, from memory; most: wear limit of a gear on its journal, TM 9-2520-246-34-1, table 2-9");
     }
 }

@@ -8,16 +8,14 @@ import org.layshaft.kb.catalogue.FactName;
 
 /** The gear runs on the needles without play to speak of. */
 public final class NeedlesOutside extends NeedleCheck {
-    /** ISO 286, G6 over 30 up to 50 mm. */
-    private static final double MOST_OVER_MM = 0.025;
-
     public NeedlesOutside() {
         super("needles-outside", "Gear on the needles");
     }
 
     @Override
     Optional<Judgement> judge(Judging judging, Held gear, Held needles, Held seat) {
+        double nominalMm = needles.numberOr(FactName.NEEDLES_OUTSIDE_MM, Double.NaN);
         return new Play(gear, FactName.SEAT_MM, needles, FactName.NEEDLES_OUTSIDE_MM)
-                .within(judging, 0, MOST_OVER_MM, "a bore to ISO 286 G6, at 30 to 50 mm");
+                .within(judging, 0, Iso286.G6_BORE_MOST.mm(nominalMm), "a bore to ISO 286 G6, from memory");
     }
 }

@@ -9,20 +9,19 @@ import org.layshaft.kb.catalogue.FactName;
 
 /** What is pressed on a shaft is bored no wider than the shaft is thick there, and not so tight that it bursts. */
 abstract class PressFit extends HeldWay {
-    /** ISO 286, H7/p6 over 30 up to 50 mm. */
-    private static final double LEAST_TIGHT_MM = 0.001;
-
-    /** ISO 286, H7/u6 over 40 up to 50 mm. */
-    private static final double MOST_TIGHT_MM = 0.086;
-
     PressFit(String id, String title, MeetingKind meeting) {
         super(id, title, meeting, Seats.PRESS);
     }
 
     @Override
     final Optional<Judgement> judge(Judging judging, Held part, Held seat) {
+        double nominalMm = Math.rint(seat.numberOr(FactName.SEAT_MM, Double.NaN));
+        double leastTightMm = Iso286.P6_SHAFT_LEAST.mm(nominalMm) - Iso286.H7_BORE_MOST.mm(nominalMm);
         return new Play(part, FactName.SEAT_MM, seat, FactName.SEAT_MM)
                 .withinOrNominal(
-                        judging, -MOST_TIGHT_MM, -LEAST_TIGHT_MM, "ISO 286, from H7/p6 to H7/u6, at 40 to 50 mm");
+                        judging,
+                        -Iso286.U6_SHAFT_MOST.mm(nominalMm),
+                        -leastTightMm,
+                        "ISO 286, from H7/p6 to H7/u6, from memory");
     }
 }

@@ -24,7 +24,7 @@ record Splines(Held shaft, Held hub) {
     private static final Limit ENTERS =
             new Limit("must be splines of which the one enters the other", "DIN 5480, ISO 4156 and ANSI B92.1");
 
-    /** Whether the shaft enters. Tolerances, which designations may leave out, bar it only where they are told. */
+    /** Whether the shaft enters, whatever the designations leave open. Tolerances bar it only where they are told. */
     Optional<Judgement> enter(Judging judging) {
         String ofShaft = shaft.word(FactName.SPLINE);
         String ofHub = hub.word(FactName.SPLINE);
@@ -38,15 +38,34 @@ record Splines(Held shaft, Held hub) {
         if (standards(ofShaft, ofHub) > 1) {
             return judging.holds(false, shown, ENTERS).map(told -> told.remarking("The two must have one standard."));
         }
-        Optional<Spline> entering = read(shaft, ofShaft, Member.SHAFT);
-        Optional<Spline> entered = read(hub, ofHub, Member.HUB);
+        List<Spline> entering = read(shaft, ofShaft, Member.SHAFT);
+        List<Spline> entered = read(hub, ofHub, Member.HUB);
         if (judging.isUntold()) {
             return judging.untold();
         }
-        List<SplineComparison> bars =
-                SplineEntry.of(entering.orElseThrow(), entered.orElseThrow()).with(Outcome.BARS);
-        Optional<Judgement> judgement = judging.holds(bars.isEmpty(), shown, ENTERS);
-        return bars.isEmpty() ? judgement : judgement.map(told -> told.remarking(words(bars)));
+        List<List<SplineComparison>> bars = entering.stream()
+                .flatMap(one ->
+                        entered.stream().map(other -> SplineEntry.of(one, other).with(Outcome.BARS)))
+                .toList();
+        if (bars.stream().allMatch(List::isEmpty)) {
+            return judging.holds(true, shown, ENTERS);
+        }
+        if (bars.stream().noneMatch(List::isEmpty)) {
+            List<SplineComparison> always = bars.get(0).stream()
+                    .filter(bar -> bars.stream().allMatch(each -> each.contains(bar)))
+                    .toList();
+            return judging.holds(false, shown, ENTERS).map(told -> told.remarking(words(always)));
+        }
+        unread(shaft, entering);
+        unread(hub, entered);
+        return judging.untold();
+    }
+
+    /** It depends on what the designation leaves open. */
+    private static void unread(Held held, List<Spline> possible) {
+        if (possible.size() > 1) {
+            held.unread(FactName.SPLINE);
+        }
     }
 
     /** Of one length of spline in the other, at least as much as before. */
@@ -71,13 +90,13 @@ record Splines(Held shaft, Held hub) {
                 .count();
     }
 
-    /** One that cannot be read is as good as missing. */
-    private static Optional<Spline> read(Held held, String designation, Member member) {
+    /** What it may mean. One that cannot be read is as good as missing. */
+    private static List<Spline> read(Held held, String designation, Member member) {
         try {
-            return Optional.of(SplineDesignation.parse(designation, member));
+            return SplineDesignation.possible(designation, member);
         } catch (ImpossibleFactsException unread) {
             held.unread(FactName.SPLINE);
-            return Optional.empty();
+            return List.of();
         }
     }
 

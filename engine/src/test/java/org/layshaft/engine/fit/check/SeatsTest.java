@@ -33,7 +33,7 @@ class SeatsTest {
             bush-clearance           | first              | ''                 | seat/diameter_mm  | 46.025  | 46.024
             bush-clearance           | first              | ''                 | seat/diameter_mm  | 46.254  | 46.255
             gear-press-fit           | cluster-second     | ''                 | seat/diameter_mm  | 35.999  | 35.9995
-            gear-press-fit           | cluster-second     | ''                 | seat/diameter_mm  | 35.914  | 35.913
+            gear-press-fit           | cluster-second     | ''                 | seat/diameter_mm  | 35.924  | 35.923
             gear-length              | second             | ''                 | seat/length_mm    | 28      | 28.01
             gear-spline-length       | cluster-driven     | ''                 | seat/spline_mm    | 22      | 21.99
             gear-spline-length       | countershaft       | cluster-driven     | seat/spline_mm    | 22      | 21.99
@@ -42,8 +42,10 @@ class SeatsTest {
             bearing-bore             | output             | output-bearing     | seat/diameter_mm  | 45.025  | 45.026
             bearing-bore             | output             | output-bearing     | seat/diameter_mm  | 44.995  | 44.994
             bearing-outside          | box-case           | input-bearing      | seat/diameter_mm  | 85.035  | 85.036
-            bearing-outside          | input              | pilot-bearing      | seat/diameter_mm  | 27.987  | 27.986
+            bearing-outside          | input              | pilot-bearing      | seat/diameter_mm  | 27.991  | 27.990
             bearing-width            | output-bearing     | ''                 | bearing/width_mm  | 25      | 30
+            bearing-room             | output-bearing     | ''                 | bearing/width_mm  | 24.85   | 24.84
+            bearing-room             | pilot-bearing      | ''                 | bearing/width_mm  | 16.85   | 16.84
             """)
     void seatsMustSuit(String check, String place, String feature, String fact, String holds, String fails) {
         assertBetween(FittingBox.phalarope(), check, place, feature, fact, holds, fails);
@@ -109,7 +111,7 @@ class SeatsTest {
         assertEquals("DIN 5480 - 45 x 1.5 x 30 x 28", failing.figures().get(0).shown());
     }
 
-    /** Too short a designation to be read, but of another standard, and that is enough. */
+    /** Neither root nor fit is told, but another standard is, and that is enough. */
     @Test
     void asManyTeethToAnotherStandardDoNotEnter() {
         FittingBox other =
@@ -117,6 +119,27 @@ class SeatsTest {
         Judgement failing = other.judged("half-shaft-spline").get(0);
         assertEquals(Outcome.FAILS, failing.outcome());
         assertEquals("The two must have one standard.", failing.remark());
+    }
+
+    /** Root and fit are left open: 20/40 is to be had with a side fit alone, 12/24 with a major diameter fit as well. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            26T 20/40P 30 | 26T 20/40P 30 deg flat root side fit                 | HOLDS
+            24T 20/40P 30 | 26T 20/40P 30 deg flat root side fit                 | FAILS
+            26T 12/24P 30 | 26T 12/24P 30 deg flat root side fit                 | UNTOLD
+            24T 12/24P 30 | 26T 12/24P 30                                        | FAILS
+            26T 12/24P 30 | 26T 12/24P 30                                        | HOLDS
+            26T 20/40P 45 | 26T 20/40P 30                                        | FAILS
+            """)
+    void whatADesignationLeavesOpenDecidesOnlyWhereItMakesADifference(String ofShaft, String ofHub, Outcome outcome) {
+        FittingBox box = FittingBox.phalarope()
+                .with("left-half-shaft", Fact.of(FactName.SPLINE, "ANSI B92.1 - " + ofShaft))
+                .with("differential", "left-half-shaft", Fact.of(FactName.SPLINE, "ANSI B92.1 - " + ofHub));
+        Judgement judgement = box.judged("half-shaft-spline").stream()
+                .filter(each -> each.meeting().one().equals("left-half-shaft"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(outcome, judgement.outcome(), judgement::toString);
     }
 
     @Test
