@@ -88,7 +88,7 @@ public final class Drawing {
         svg.close();
         Marks marks = new Marks(view, around, figures);
         marks.write(svg, room);
-        new Labels(plan, around, figures, marks, room).write(svg);
+        new Labels(plan, around, figures, marks, room, view.told().word()).write(svg);
         view.motion().ifPresent(motion -> new LockedMark(around, view.idPrefix()).write(svg, room, motion.outcome()));
         new Handles(plan, figures, view, room).write(svg);
         room.take(around.caseBox());

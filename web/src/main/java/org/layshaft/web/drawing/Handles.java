@@ -79,6 +79,11 @@ record Handles(Plan plan, Figures figures, View view, Room room) {
                 "move",
                 "data-member",
                 move.member(),
+                "data-with",
+                plan.layout()
+                        .forkOf(move.member())
+                        .map(fork -> fork.id() + " " + fork.rail())
+                        .orElse(null),
                 "data-way",
                 move.way().word(),
                 "aria-label",

@@ -148,6 +148,10 @@ record InWords(Layout layout, View view) {
             });
         }
         torque(part).ifPresent(says::add);
+        String shown = view.told().word().apply(part.name());
+        view.told().also().apply(part.name()).stream()
+                .filter(other -> !other.endsWith(": " + shown))
+                .forEach(says::add);
         if (carries) {
             says.add(state == Bodies.State.STANDS_STILL ? "holds against the torque" : "carries power");
         }

@@ -2,6 +2,7 @@ package org.layshaft.web.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.layshaft.kb.layout.Clutch;
 import org.layshaft.kb.layout.Differential;
 import org.layshaft.kb.layout.DogRing;
@@ -39,13 +40,22 @@ final class Labels {
     private final Figures figures;
     private final Marks marks;
     private final Room room;
+    private final UnaryOperator<String> word;
 
-    Labels(Plan plan, Surroundings around, Figures figures, Marks marks, Room room) {
+    /**
+     * @param word what a part of this name is called by those who read
+     */
+    Labels(Plan plan, Surroundings around, Figures figures, Marks marks, Room room, UnaryOperator<String> word) {
         this.plan = plan;
         this.around = around;
         this.figures = figures;
         this.marks = marks;
         this.room = room;
+        this.word = word;
+    }
+
+    private String said(Part part) {
+        return word.apply(part.name());
     }
 
     void write(Svg svg) {
@@ -61,12 +71,12 @@ final class Labels {
                 .forEach(part -> near(svg, marked(part), plainly(interlock(part)), -1));
         EndFigures ends = new EndFigures(plan, around);
         layout.all(HalfShaft.class).forEach(half -> near(svg, room.take(ends.wheel(half)), plainly(half.wheel()), 1));
-        layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(part.name()), 1));
+        layout.all(DogRing.class).forEach(part -> near(svg, marked(part), wrapped(said(part)), 1));
         layout.all(Gear.class)
                 .forEach(gear -> near(svg, wholeSet(gear), marked(gear), numbered(gear), gears.freeSide(gear)));
         layout.all(Shaft.class).filter(shaft -> shaft.carriedBy().isEmpty()).forEach(shaft -> atEnd(svg, shaft));
-        layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
-        layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(part.name()), 1));
+        layout.all(Differential.class).forEach(part -> near(svg, marked(part), plainly(said(part)), 1));
+        layout.all(Clutch.class).forEach(part -> near(svg, marked(part), plainly(said(part)), 1));
         svg.close();
     }
 
@@ -96,8 +106,8 @@ final class Labels {
     }
 
     /** Beside a gear, that it is a gear need not be said. */
-    private static String withoutGear(Gear gear) {
-        String name = gear.name();
+    private String withoutGear(Gear gear) {
+        String name = said(gear);
         String end = " gear";
         return name.endsWith(end) && !gear.id().endsWith("-gear")
                 ? name.substring(0, name.length() - end.length())
@@ -190,7 +200,7 @@ final class Labels {
     }
 
     private void atEnd(Svg svg, Shaft shaft) {
-        Label label = Label.wrapped(shaft.name(), 90, SIZE, "name shaft-name");
+        Label label = Label.wrapped(said(shaft), 90, SIZE, "name shaft-name");
         Box bar = figures.box(shaft.id());
         boolean front = plan.layout().input().equals(shaft.id());
         double half = label.width() / 2;
@@ -227,7 +237,7 @@ final class Labels {
 
     /** Before the rail's front end, or above or below that where a fork's stem is in the way. */
     private void beside(Svg svg, Rail rail) {
-        Label label = plainly(rail.name());
+        Label label = plainly(said(rail));
         Box bar = figures.box(rail.id());
         double x = bar.left() - 8 - label.width() / 2;
         double y = around.railY(rail.id()) - label.height() / 2;

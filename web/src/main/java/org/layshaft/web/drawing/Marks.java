@@ -104,7 +104,8 @@ final class Marks {
 
     private void plate(Svg svg, Figure figure, Room room) {
         Box cross = crossed(figure.part(), figure.box());
-        Label label = new Label(List.of(figure.part().name() + " faulty"), 13.5, "fault-name");
+        Label label =
+                new Label(List.of(view.told().word().apply(figure.part().name()) + " faulty"), 13.5, "fault-name");
         List<Box> wishes = new ArrayList<>();
         for (double away = 0; away < 120; away += 10) {
             for (double[] way : WAYS) {

@@ -38,7 +38,7 @@ final class PartElements {
                 "href",
                 link.orElse(null),
                 "aria-label",
-                link.map(address -> part.name()).orElse(null),
+                link.map(address -> view.told().word().apply(part.name())).orElse(null),
                 "class",
                 classes(figure, state, carries),
                 "data-part",

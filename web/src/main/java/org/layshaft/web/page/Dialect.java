@@ -26,7 +26,19 @@ enum Dialect {
         };
     }
 
+    /** The name of a part in these words. */
     String say(String name) {
-        return name;
+        return switch (this) {
+            case AS_TYPED -> name;
+            case BRITISH -> TradeWord.british(name);
+            case AMERICAN -> TradeWord.american(name);
+        };
+    }
+
+    /** What it is called on either side of the ocean, where that is not alike. */
+    static List<String> both(String name) {
+        String british = TradeWord.british(name);
+        String american = TradeWord.american(name);
+        return british.equals(american) ? List.of() : List.of("British: " + british, "American: " + american);
     }
 }

@@ -3,6 +3,7 @@ package org.layshaft.web.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.layshaft.engine.exact.Fraction;
 import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
@@ -11,6 +12,7 @@ import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.web.asking.FaultNaming;
 import org.layshaft.web.desk.CanFail;
+import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.Turning;
 import org.layshaft.web.desk.Wording;
 
@@ -59,11 +61,11 @@ record PartView(
     static PartView of(Part part, Scene scene, KnowledgeBase knowledge, FaultNaming words) {
         return new PartView(
                 part.id(),
-                part.name(),
+                scene.dialect().say(part.name()),
                 part.kind().word().replace('-', ' '),
                 String.join(", ", part.also()),
                 facts(part, scene),
-                turning(part, scene),
+                running(part, scene),
                 CanFail.of(knowledge, scene.layout(), part).stream()
                         .map(failure -> failure(failure, scene, words))
                         .toList(),
@@ -74,11 +76,37 @@ record PartView(
         List<String> facts = new ArrayList<>();
         if (part instanceof Gear gear) {
             facts.add(gear.teeth() + " teeth");
-            gear.moduleMm().ifPresent(module -> facts.add("module " + module + " mm"));
+            facts.add(
+                    gear.moduleMm().isPresent()
+                            ? "module " + gear.moduleMm().getAsDouble() + " mm"
+                            : "module not told");
             facts.add(gear.helixDeg() == 0 ? "straight cut" : "helix angle " + gear.helixDeg() + "°");
-            facts.add(seat(gear) + scene.layout().parts().get(gear.carrier()).name());
+            facts.add(seat(gear) + scene.called(gear.carrier()));
         }
+        facts.addAll(Dialect.both(part.name()));
         return facts;
+    }
+
+    /** How it turns and what torque goes through it, against the input's and in rpm and N·m where these are told. */
+    private static String running(Part part, Scene scene) {
+        List<String> says = new ArrayList<>();
+        Optional.ofNullable(turning(part, scene)).ifPresent(says::add);
+        Running told = scene.running();
+        scene.motion()
+                .flatMap(motion -> motion.speedOf(part.id()))
+                .filter(speed -> !speed.isZero())
+                .flatMap(speed -> told.rpm().map(speed::times))
+                .ifPresent(rpm -> says.add(Decimals.plain(rpm.absolute(), 1) + " rpm"));
+        scene.torques()
+                .flatMap(torques -> torques.through(part.id()))
+                .filter(torque -> !torque.isZero())
+                .ifPresent(torque -> says.add("torque through it %s times the input's%s"
+                        .formatted(
+                                Decimals.three(torque),
+                                told.nm()
+                                        .map(nm -> ", " + Decimals.plain(torque.times(nm), 1) + " N·m")
+                                        .orElse(""))));
+        return says.isEmpty() ? null : String.join("; ", says);
     }
 
     private static String seat(Gear gear) {

@@ -59,7 +59,7 @@ record Scene(
 
     /** A link to a part; for a piece of a shaft, to the shaft. */
     LinkView linkTo(String body) {
-        return LinkView.to(names.of(body), address.at(ShaftPiece.shaftOf(body)));
+        return LinkView.to(called(body), address.at(ShaftPiece.shaftOf(body)));
     }
 
     /** How everything turns in what is drawn; empty where that shows no one motion. */

@@ -99,7 +99,7 @@ record SheetView(
         View view = new View(scene.stance(), scene.motion(), faulty, meant, linkOf, "box-")
                 .from(running.from())
                 .in(running.printing())
-                .telling(new Told(scene.torques(), running.rpm(), running.nm(), running.dialect()::say));
+                .telling(new Told(scene.torques(), running.rpm(), running.nm(), running.dialect()::say, Dialect::both));
         return Drawing.of(scene.layout(), canMove ? view.moving(move -> Optional.of(moved(move, scene))) : view);
     }
 

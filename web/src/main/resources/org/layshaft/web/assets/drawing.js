@@ -89,7 +89,8 @@
 
   // Dragging: a sleeve, or its fork or rail, goes to its next place; the paper goes about.
   let drag = null;
-  const arrows = member => [...document.querySelectorAll('.drawing a.move')].filter(each => each.dataset.member === member);
+  const arrows = member => [...document.querySelectorAll('.drawing a.move')].filter(each =>
+    each.dataset.member === member || (each.dataset.with || '').split(' ').includes(member));
   const sliding = event => {
     const part = closest(event, '.drawing .part');
     return part && arrows(part.dataset.part).length ? part : null;
