@@ -19,6 +19,38 @@ final class PatternNotation {
     private static final Set<String> OF_PARTS = Set.of(
             "fits", "fits-here", "supplied", "other-tyres", "put-in", "nearer", "axle-for", "speed-gear", "measured");
 
+    private static final List<String> SLOTS_AT_LARGE = List.of(
+            "{gear}",
+            "{part}",
+            "{box}",
+            "{term}",
+            "{side}",
+            "{rpm}",
+            "{speed}",
+            "{hz}",
+            "{teeth}",
+            "{torque}",
+            "{axle}",
+            "{tyre}",
+            "{ratio}");
+
+    /** What is asked of the box at large, of the road and of words; every piece not in round brackets has to be there. */
+    private static final Set<String> AT_LARGE = Set.of(
+            "road",
+            "torque",
+            "compare",
+            "frequency",
+            "mesh-frequency",
+            "differential",
+            "towed",
+            "define",
+            "explain",
+            "which-gear",
+            "what-for",
+            "teeth",
+            "declined",
+            "group");
+
     private static final String NO_SIGNS = "[^()\\[\\]{}]*";
     private static final String SLOT = "\\{[^()\\[\\]{}]*\\}";
 
@@ -34,7 +66,8 @@ final class PatternNotation {
 
     /** @param intent what is asked by the pattern */
     static void check(Item pattern, String intent, Report report) {
-        List<String> known = OF_PARTS.contains(intent) ? SLOTS_OF_PARTS : SLOTS;
+        List<String> known =
+                OF_PARTS.contains(intent) ? SLOTS_OF_PARTS : AT_LARGE.contains(intent) ? SLOTS_AT_LARGE : SLOTS;
         String written = pattern.text().orElse("a");
         Matcher slots = SLOT_ANYWHERE.matcher(written);
         while (slots.find()) {

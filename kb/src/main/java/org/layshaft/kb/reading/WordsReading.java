@@ -50,8 +50,11 @@ public final class WordsReading {
                 .filter(item -> item.get("intent").text().isPresent())
                 .map(item -> new Phrase(
                         item.get("intent").text().orElseThrow(),
+                        item.get("name").text().orElse(""),
                         item.get("patterns").texts(),
-                        item.get("examples").texts()))
+                        item.get("examples").texts(),
+                        item.get("says").texts(),
+                        item.get("shows").texts()))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package org.layshaft.web.asking;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,9 +26,36 @@ public enum Intent {
     AXLE_FOR,
     SPEED_GEAR,
     MEASURED,
-    OTHER_TYRES;
+    OTHER_TYRES,
+    WHY_NONE,
+    ROAD,
+    TORQUE,
+    COMPARE,
+    FREQUENCY,
+    MESH_FREQUENCY,
+    DIFFERENTIAL,
+    TOWED,
+    DEFINE,
+    EXPLAIN,
+    WHICH_GEAR,
+    WHAT_FOR,
+    TEETH;
 
     private static final Set<Intent> OF_PARTS = EnumSet.range(FITS, OTHER_TYRES);
+
+    private static final Map<Class<? extends Question.AtLarge>, Intent> AT_LARGE = Map.ofEntries(
+            Map.entry(Question.OnTheRoad.class, ROAD),
+            Map.entry(Question.TorqueAt.class, TORQUE),
+            Map.entry(Question.Compared.class, COMPARE),
+            Map.entry(Question.Sounding.class, FREQUENCY),
+            Map.entry(Question.MeshFrequency.class, MESH_FREQUENCY),
+            Map.entry(Question.WheelsDo.class, DIFFERENTIAL),
+            Map.entry(Question.Towed.class, TOWED),
+            Map.entry(Question.Meaning.class, DEFINE),
+            Map.entry(Question.Explained.class, EXPLAIN),
+            Map.entry(Question.WhichGear.class, WHICH_GEAR),
+            Map.entry(Question.WhatFor.class, WHAT_FOR),
+            Map.entry(Question.TeethOf.class, TEETH));
 
     /** As written in packs: {@code gears-left}. */
     public String word() {
@@ -45,7 +73,17 @@ public enum Intent {
         return OF_PARTS.contains(this);
     }
 
+    /** Whether it is about the box at large, the road or words. */
+    public boolean isAtLarge() {
+        return AT_LARGE.containsValue(this);
+    }
+
     public static Intent of(Question question) {
+        if (question instanceof Question.AtLarge) {
+            return AT_LARGE.get(question.getClass());
+        } else if (question instanceof Question.WhyNone) {
+            return WHY_NONE;
+        }
         if (question instanceof Question.GearsLeft) {
             return GEARS_LEFT;
         } else if (question instanceof Question.WhatHappens) {

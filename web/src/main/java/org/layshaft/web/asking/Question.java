@@ -128,4 +128,88 @@ public sealed interface Question {
 
     /** Why a gear does not work, or does. */
     record WhyNot(String layout, List<Fault> faults, String gear) implements Question {}
+
+    /** Why no gear drives, where none does. */
+    record WhyNone(String layout, List<Fault> faults) implements Question {}
+
+    /** About the box at large, the road, or words; nothing is supposed to be wrong. */
+    sealed interface AtLarge extends Question {
+        @Override
+        default List<Fault> faults() {
+            return List.of();
+        }
+    }
+
+    /**
+     * What the gears come to on the road.
+     *
+     * @param gears names; empty for all
+     * @param given numbers that hold instead of those of the layout, or at which it is asked
+     */
+    record OnTheRoad(String layout, RoadWanted wanted, List<String> gears, Given given) implements AtLarge {}
+
+    /**
+     * The torque that comes of the engine's.
+     *
+     * @param gears names; empty for all
+     * @param part id of a part that it is asked at; empty for the output
+     */
+    record TorqueAt(String layout, List<String> gears, Optional<String> part, Given given) implements AtLarge {}
+
+    /**
+     * What sets this box apart from another.
+     *
+     * @param other id of a layout
+     * @param gears names of the gears that are compared; empty for all
+     */
+    record Compared(String layout, String other, List<String> gears) implements AtLarge {}
+
+    /**
+     * What sounds at a frequency, or at which frequencies it sounds where none is given.
+     *
+     * @param gear its name; empty where none is told
+     * @param neutral whether the lever is in neutral
+     */
+    record Sounding(String layout, Optional<String> gear, boolean neutral, Given given) implements AtLarge {}
+
+    /** How often the teeth of a gear meet, wherever it is: it has so many and turns so fast. */
+    record MeshFrequency(String layout, Given given) implements AtLarge {}
+
+    /** What a differential does. */
+    record WheelsDo(String layout, WheelsCase when) implements AtLarge {}
+
+    /** What turns while the vehicle is towed in neutral, the engine stopped. */
+    record Towed(String layout) implements AtLarge {}
+
+    /**
+     * What terms of the trade mean, and where that is in this box.
+     *
+     * @param terms their names in the packs
+     */
+    record Meaning(String layout, List<String> terms) implements AtLarge {}
+
+    /**
+     * How something comes about.
+     *
+     * @param subject its name in the packs
+     */
+    record Explained(String layout, String subject) implements AtLarge {}
+
+    /**
+     * Which gear it is when something stands to a side.
+     *
+     * @param part id of what is moved or moves; empty for whatever can
+     * @param side by its word; empty for both
+     */
+    record WhichGear(String layout, Optional<String> part, Optional<String> side) implements AtLarge {}
+
+    /** What a part is for, and where it is. */
+    record WhatFor(String layout, String part) implements AtLarge {}
+
+    /**
+     * How many teeth.
+     *
+     * @param parts ids of gears; empty for all
+     */
+    record TeethOf(String layout, List<String> parts) implements AtLarge {}
 }

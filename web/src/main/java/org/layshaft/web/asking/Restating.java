@@ -17,17 +17,22 @@ public final class Restating {
     private final FaultNaming faultWords;
     private final Names names;
     private final PartsRestating ofParts;
+    private final RestatingAtLarge atLarge;
 
     public Restating(KnowledgeBase knowledge, Box box) {
         this.box = box;
         this.names = new Names(box.layout(), knowledge.words());
         this.faultWords = new FaultNaming(knowledge, box);
         this.ofParts = new PartsRestating(knowledge);
+        this.atLarge = new RestatingAtLarge(knowledge, names);
     }
 
     public String said(Question question) {
         if (question instanceof Question.OfParts parts) {
             return ofParts.said(parts);
+        }
+        if (question instanceof Question.AtLarge asked) {
+            return atLarge.said(asked, box.layout().name());
         }
         if (question instanceof Question.Suspects suspects) {
             return "what may be wrong in %s: %s".formatted(box.layout().name(), noticed(suspects.evidence()));
@@ -75,6 +80,8 @@ public final class Restating {
                             .formatted(names.list(turns.parts()), verb(turns.parts(), "turn"), gear(turns.gear()));
         } else if (question instanceof Question.WhichWay way) {
             return "which way %s turns in %s".formatted(names.the(way.part()), gear(way.gear()));
+        } else if (question instanceof Question.WhyNone) {
+            return "why no gear drives";
         } else if (question instanceof Question.TwoAtOnce two) {
             String gears = two.gears().isEmpty() ? "two gears" : Saying.gears(two.gears());
             return "whether " + gears + " can be engaged at once";

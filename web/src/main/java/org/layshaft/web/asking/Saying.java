@@ -41,6 +41,13 @@ public final class Saying {
         return number(number) + (size < 0 ? " of a turn" : size == 0 ? " turn" : " turns");
     }
 
+    /** With at most so many decimals, and no zeros at the end: {@code 2400}. */
+    public static String plain(Fraction number, int decimals) {
+        BigDecimal shown = new BigDecimal(number.numerator())
+                .divide(new BigDecimal(number.denominator()), decimals, RoundingMode.HALF_UP);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    }
+
     /** To three decimals, halves away from zero. */
     public static String decimals(Fraction number) {
         return new BigDecimal(number.numerator())

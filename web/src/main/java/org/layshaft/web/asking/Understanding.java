@@ -47,6 +47,20 @@ public sealed interface Understanding {
     }
 
     /**
+     * Understood, and beyond what can be answered here.
+     *
+     * @param reason its name in the packs: {@code price}
+     * @param says why, and where there is an answer
+     * @param nearest questions that can be answered
+     */
+    record Declined(String reason, String says, List<String> nearest) implements Understanding {
+        @Override
+        public Understanding adding(String remark) {
+            return new Declined(reason, says + " " + remark, nearest);
+        }
+    }
+
+    /**
      * One reading.
      *
      * @param says the question in our words: {@code which gears still drive in Curlew with the 3-4 fork bent}

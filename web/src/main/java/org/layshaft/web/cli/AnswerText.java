@@ -45,6 +45,9 @@ final class AnswerText {
             return page.list("Before anything is ordered or fitted:", Cautions.of(answer))
                     .toString();
         }
+        if (answer.question() instanceof Question.AtLarge) {
+            return page.list("Before anybody works on it:", Cautions.of(answer)).toString();
+        }
         page.block(gears(whatIf));
         page.paragraph("Neutral: " + Wording.ofNeutral(whatIf.neutral()) + ".");
         ReasonText.notices(page, "  ", NoticedTogether.NEUTRAL, whatIf.neutral().notices(), names);

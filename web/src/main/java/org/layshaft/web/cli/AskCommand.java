@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {
             "  layshaft ask --layout curlew \"which gears still work if the 3-4 fork is bent\"",
-            "  layshaft ask --layout plover \"trace the power in reverse\""
+            "  layshaft ask --layout plover \"trace the power in reverse\"",
+            "  layshaft ask --layout curlew --after \"ratio of third\" \"and in fourth?\""
         })
 final class AskCommand extends Subcommand {
     @Option(names = "--layout", paramLabel = "LAYOUT", description = "The layout that is meant.")
@@ -34,6 +35,12 @@ final class AskCommand extends Subcommand {
             description = "Something that is wrong besides what the question supposes. May be given more than once.")
     private List<String> faults = new ArrayList<>();
 
+    @Option(
+            names = "--after",
+            paramLabel = "\"QUESTION\"",
+            description = "The question before, for one that follows it: \"and in fourth?\".")
+    private String after;
+
     @Parameters(paramLabel = "\"QUESTION\"", arity = "1..*", description = "The question.")
     private List<String> question;
 
@@ -43,7 +50,7 @@ final class AskCommand extends Subcommand {
         Optional<Layout> chosen = Optional.ofNullable(layout).map(id -> LayoutFinder.find(knowledge, id));
         Desk desk = Desk.over(knowledge);
         try {
-            answer(desk, desk.ask(chosen, faults, String.join(" ", question)));
+            answer(desk, desk.ask(chosen, faults, whole(desk, chosen)));
         } catch (BadInputException e) {
             if (wantsJson() && e.kind() == BadInputException.Kind.NOT_UNDERSTOOD) {
                 write(ProblemJson.of(e));
@@ -51,6 +58,10 @@ final class AskCommand extends Subcommand {
             throw e;
         }
         return 0;
+    }
+
+    private String whole(Desk desk, Optional<Layout> chosen) {
+        return desk.standingAlone(chosen, String.join(" ", question), Optional.ofNullable(after));
     }
 
     private void answer(Desk desk, Asked asked) {

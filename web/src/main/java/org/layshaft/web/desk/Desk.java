@@ -24,6 +24,7 @@ import org.layshaft.web.asking.FaultUnderstanding;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Understanding;
 import org.layshaft.web.asking.Understanding.Ambiguous;
+import org.layshaft.web.asking.Understanding.Declined;
 import org.layshaft.web.asking.Understanding.NotUnderstood;
 import org.layshaft.web.asking.Understanding.Reading;
 import org.layshaft.web.asking.Understanding.Understood;
@@ -159,6 +160,25 @@ public final class Desk {
     }
 
     /**
+     * A question that follows another, put so that it stands alone; the words themselves where they need none.
+     *
+     * @param before the question before; empty for none
+     */
+    public String standingAlone(Optional<Layout> layout, String words, Optional<String> before) {
+        requireShort("question", words);
+        before.ifPresent(asked -> requireShort("question before", asked));
+        return before.filter(asked -> !asked.isBlank() && !words.isBlank())
+                .map(asked -> asking.standingAlone(layout.map(Layout::id), words, asked))
+                .orElse(words);
+    }
+
+    /** Whole questions that begin as somebody types, likeliest first. */
+    public List<String> completions(Optional<Layout> layout, String begun) {
+        requireShort("question", begun);
+        return asking.completions(layout.map(Layout::id), begun);
+    }
+
+    /**
      * The answer to a question that must be clear.
      *
      * @param faults what is supposed besides what the question supposes
@@ -177,6 +197,9 @@ public final class Desk {
                     NOT_UNDERSTOOD,
                     ambiguous.says(),
                     ambiguous.readings().stream().map(Reading::says).toList());
+        }
+        if (understanding instanceof Declined declined) {
+            throw new BadInputException(NOT_UNDERSTOOD, declined.says(), declined.nearest());
         }
         NotUnderstood not = (NotUnderstood) understanding;
         throw new BadInputException(NOT_UNDERSTOOD, not.says(), not.nearest());

@@ -56,8 +56,11 @@ public final class Supposing {
         } else if (question instanceof TwoAtOnce asked) {
             return new TwoAtOnce(layout, faults, asked.gears());
         }
-        if (question instanceof Question.OfParts) {
+        if (question instanceof Question.OfParts || question instanceof Question.AtLarge) {
             return question;
+        }
+        if (question instanceof Question.WhyNone) {
+            return new Question.WhyNone(layout, faults);
         }
         if (question instanceof Question.Suspects asked) {
             return new Question.Suspects(layout, faults, asked.evidence());

@@ -12,6 +12,7 @@ import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.DiagnosisDesk;
 import org.layshaft.web.desk.SoundDesk;
 import org.layshaft.web.json.AnswerJson;
+import org.layshaft.web.json.CompletionsJson;
 import org.layshaft.web.json.FaultsJson;
 import org.layshaft.web.json.Json;
 import org.layshaft.web.json.LayoutJson;
@@ -46,7 +47,14 @@ final class Api {
     Reply ask(Call call) {
         String question = call.required("q", "/api/ask?layout=curlew&q=what+turns+in+neutral");
         Optional<Layout> layout = call.first("layout").map(desk::layout);
-        return json(answer(desk.ask(layout, call.all("fault"), question)));
+        String whole = desk.standingAlone(layout, question, call.first("after"));
+        return json(answer(desk.ask(layout, call.all("fault"), whole)));
+    }
+
+    Reply complete(Call call) {
+        String begun = call.required("q", "/api/complete?layout=curlew&q=what+turns");
+        Optional<Layout> layout = call.first("layout").map(desk::layout);
+        return json(new CompletionsJson(begun, desk.completions(layout, begun)));
     }
 
     Reply faults(Call call) {

@@ -26,6 +26,7 @@ final class Assets {
             "views.css",
             "layshaft.js",
             "look.js",
+            "asking.js",
             "drawing.js",
             "turning.js",
             "marks.svg",

@@ -15,7 +15,7 @@ final class PageEndpoints {
     }
 
     Reply page(Call call) {
-        return Reply.of(200, Reply.HTML, pages.page(address(call)));
+        return Reply.of(200, Reply.HTML, pages.page(address(call), call.first("after")));
     }
 
     Reply suspects(Call call) {

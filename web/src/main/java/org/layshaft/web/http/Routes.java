@@ -39,6 +39,7 @@ final class Routes {
                 new Route("/api/faults", api::faults),
                 new Route("/api/suspects", api::suspects),
                 new Route("/api/ask", api::ask),
+                new Route("/api/complete", api::complete),
                 new Route("/api/words", api::words),
                 new Route("/api/sound", api::sound),
                 new Route("/fit", parts::page),

@@ -60,6 +60,10 @@ public record Address(
         return new Address(layout, Optional.of(other), Optional.empty(), faults, part, seen, sight.withNothingMoved());
     }
 
+    Address withQuestion(String other) {
+        return new Address(layout, Optional.of(other), gear, faults, part, seen);
+    }
+
     Address inGear(String other) {
         return new Address(layout, question, Optional.of(other), faults, part, seen, sight.withNothingMoved());
     }

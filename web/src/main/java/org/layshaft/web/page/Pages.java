@@ -47,7 +47,16 @@ public final class Pages {
      * that is not known.
      */
     public String page(Address address) {
-        return templates.fill("page", views.of(scenes.read(address)));
+        return page(address, Optional.empty());
+    }
+
+    /**
+     * The page at this address, where its question may follow another.
+     *
+     * @param before the question before; empty for none
+     */
+    public String page(Address address, Optional<String> before) {
+        return templates.fill("page", views.of(scenes.read(scenes.standingAlone(address, before))));
     }
 
     /** The page of what a box sounds, as HTML. Throws as {@link #page} does. */

@@ -3,6 +3,7 @@ package org.layshaft.web.page;
 import java.util.List;
 import org.layshaft.web.asking.Understanding;
 import org.layshaft.web.asking.Understanding.Ambiguous;
+import org.layshaft.web.asking.Understanding.Declined;
 import org.layshaft.web.asking.Understanding.NotUnderstood;
 import org.layshaft.web.asking.Understanding.Reading;
 import org.layshaft.web.asking.Understanding.Understood;
@@ -24,6 +25,9 @@ record ReadingView(String understood, String trouble, String offer, List<LinkVie
         } else if (understanding instanceof Ambiguous ambiguous) {
             return new ReadingView(
                     null, ambiguous.says(), "Which is meant", links(address, says(ambiguous.readings())));
+        }
+        if (understanding instanceof Declined declined) {
+            return new ReadingView(null, declined.says(), "What can be answered", links(address, declined.nearest()));
         }
         NotUnderstood not = (NotUnderstood) understanding;
         return new ReadingView(null, not.says(), "What can be answered", links(address, not.nearest()));

@@ -25,6 +25,16 @@ final class SceneReader {
         this.desk = desk;
     }
 
+    /** The same, with a question that follows another put so that it stands alone. */
+    Address standingAlone(Address address, Optional<String> before) {
+        if (before.isEmpty() || address.question().isEmpty()) {
+            return address;
+        }
+        String whole = desk.standingAlone(
+                address.layout().map(desk::layout), address.question().get(), before);
+        return address.withQuestion(whole);
+    }
+
     /** Throws {@link BadInputException} where the address names something that is not known. */
     Scene read(Address address) {
         Layout named = address.layout().map(desk::layout).orElseGet(this::firstLayout);

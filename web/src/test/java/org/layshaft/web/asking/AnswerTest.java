@@ -29,6 +29,10 @@ class AnswerTest {
                 "curlew | which way does the 3-4 fork turn in third | The 3-4 fork does not turn at all.",
                 "curlew | can first and second be engaged at once | 1st and 2nd cannot be engaged at once: the 1-2 rail moves to one side or the other, never both.",
                 "avocet | 4th gear ratio | 4th is 1 to 1.",
+                "curlew | 30 teeth at 1800 rpm, mesh frequency | Its teeth meet 900 times a second: 900 Hz, 30 teeth times 1800 turns a minute over 60, and so do those of the gear in mesh with it. Its shaft turns 30 times a second, 30 Hz: what comes once a turn, and sidebands of the mesh, are that far apart. A bearing on that shaft repeats a few times a turn, far below the mesh; how often follows from its balls or rollers, their size and its pitch circle, which are missing here.",
+                "curlew | which gear is it with the 3-4 sleeve to the rear | With the 3-4 sleeve to the rear it is 3rd. The front is the end of the engine and the clutch.",
+                "curlew | how many teeth has third gear | Third gear has 34 teeth.",
+                "plover | rpm at 100 km/h in fifth | The speed of Plover cannot be told, the tyre or its rolling circumference is missing. Say in the question what is missing: \"… with an axle of 4.1 on 195/65 R15\".",
             })
     void isThis(String layout, String words, String says) {
         assertEquals(says, Saltmarsh.answered(layout, words));

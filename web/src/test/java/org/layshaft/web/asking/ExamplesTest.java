@@ -1,6 +1,7 @@
 package org.layshaft.web.asking;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,26 +21,46 @@ class ExamplesTest {
 
     static Stream<String[]> examples() {
         return Saltmarsh.KNOWLEDGE.words().phrases().stream()
-                .flatMap(phrase -> phrase.examples().stream().map(example -> new String[] {phrase.intent(), example}));
+                .filter(phrase -> Intent.of(phrase.intent()).isPresent())
+                .flatMap(phrase -> phrase.examples().stream()
+                        .map(example -> new String[] {phrase.intent(), phrase.name(), example}));
+    }
+
+    static Stream<String[]> declined() {
+        return Saltmarsh.KNOWLEDGE.words().phrases().stream()
+                .filter(phrase -> phrase.intent().equals("declined"))
+                .flatMap(phrase -> phrase.examples().stream().map(example -> new String[] {phrase.name(), example}));
     }
 
     static List<Phrase> questions() {
         return Saltmarsh.KNOWLEDGE.words().phrases().stream()
-                .filter(phrase -> Intent.of(phrase.intent()).isPresent())
+                .filter(phrase -> Intent.of(phrase.intent())
+                        .filter(intent -> !intent.isAtLarge())
+                        .isPresent())
                 .toList();
     }
 
     @ParameterizedTest
     @MethodSource("examples")
-    void isUnderstoodAsItsKindAndAgainInOurWords(String intent, String example) {
+    void isUnderstoodAsItsKindAndAgainInOurWords(String intent, String name, String example) {
         Understanding.Understood understood =
                 assertInstanceOf(Understanding.Understood.class, Saltmarsh.understood("curlew", example));
         assertEquals(intent, Intent.of(understood.reading().question()).word());
+        assertTrue(Meant.by(understood).contains(name.isEmpty() || intent.equals("define") ? intent : name));
         Understanding.Understood again = assertInstanceOf(
                 Understanding.Understood.class,
                 Saltmarsh.ASKING.understand(
                         Optional.empty(), understood.reading().says()));
         assertEquals(understood.reading().question(), again.reading().question());
+    }
+
+    @ParameterizedTest
+    @MethodSource("declined")
+    void isDeclinedForItsReason(String reason, String example) {
+        Understanding.Declined declined =
+                assertInstanceOf(Understanding.Declined.class, Saltmarsh.understood("curlew", example));
+        assertEquals(reason, declined.reason());
+        assertFalse(declined.says().isEmpty());
     }
 
     @ParameterizedTest
@@ -53,10 +74,17 @@ class ExamplesTest {
     void everyKindIsThereAndEveryExampleHasItsMeaningWrittenDown() {
         assertEquals(
                 Arrays.stream(Intent.values()).map(Intent::word).collect(Collectors.toSet()),
-                questions().stream().map(Phrase::intent).collect(Collectors.toSet()));
+                Saltmarsh.KNOWLEDGE.words().phrases().stream()
+                        .filter(phrase -> Intent.of(phrase.intent()).isPresent())
+                        .map(Phrase::intent)
+                        .collect(Collectors.toSet()));
         Set<String> written = PhrasingTest.read("examples.json")
                 .map(PhrasingTest.Phrasing::words)
                 .collect(Collectors.toSet());
-        assertEquals(written, examples().map(each -> each[1]).collect(Collectors.toSet()));
+        assertEquals(
+                written,
+                questions().stream()
+                        .flatMap(phrase -> phrase.examples().stream())
+                        .collect(Collectors.toSet()));
     }
 }

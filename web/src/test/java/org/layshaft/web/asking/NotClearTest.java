@@ -82,6 +82,8 @@ class NotClearTest {
                 "curlew | does the differential turn in third | Curlew has no differential; Plover has.",
                 "curlew | fifth gear stripped | Curlew has no wheel of its own for 5th.",
                 "curlew | 3-4 fork bent with a flux capacitor | I did not understand what to make of “flux capacitor”.",
+                "curlew | 1-2 fork bent toward 5th | The 1-2 fork serves 2nd and 1st, so it cannot be bent toward 5th.",
+                "curlew | 3-4 sleeve stuck in second | The 3-4 sleeve serves 4th and 3rd, so it cannot be stuck in second.",
                 "curlew | which way does it turn in third | It does not say which part is meant.",
             })
     void saysWhatIsWrong(String layout, String words, String says) {
@@ -120,7 +122,28 @@ class NotClearTest {
                 "   ",
             })
     void isOutsideAllThis(String words) {
-        assertTrue(not("curlew", words).nearest().stream().allMatch(offer -> offer.contains("Curlew")));
+        assertTrue(nearest(Saltmarsh.understood("curlew", words)).stream().allMatch(offer -> offer.contains("Curlew")));
+    }
+
+    private static List<String> nearest(Understanding understanding) {
+        return understanding instanceof Understanding.Declined declined
+                ? declined.nearest()
+                : assertInstanceOf(Understanding.NotUnderstood.class, understanding)
+                        .nearest();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "what does a new gearbox cost",
+                "flux capacitor bent",
+                "3-4 fork",
+                "fork stripped",
+                "automatic box ratios"
+            })
+    void offersFewThings(String words) {
+        int offers = nearest(Saltmarsh.understood("curlew", words)).size();
+        assertTrue(offers >= 1 && offers <= 5, () -> offers + " offers");
     }
 
     @Test

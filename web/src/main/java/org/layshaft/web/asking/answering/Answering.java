@@ -58,7 +58,46 @@ public final class Answering {
         if (question instanceof Question.Suspects asked) {
             return SuspectsComposer.compose(diagnostician.suspects(layout, asked.evidence()));
         }
+        if (question instanceof Question.AtLarge asked) {
+            return atLarge(asked, facts);
+        }
         return question instanceof Question.OfParts asked ? Composed.of(parts.says(asked)) : compose(question, facts);
+    }
+
+    private Composed atLarge(Question.AtLarge question, Facts facts) {
+        if (question instanceof Question.OnTheRoad road) {
+            return new RoadComposer(facts, road).compose();
+        } else if (question instanceof Question.TorqueAt torque) {
+            return new TorqueComposer(facts, torque).compose(torque);
+        } else if (question instanceof Question.Compared compared) {
+            Layout other = knowledge
+                    .layout(compared.other())
+                    .orElseThrow(
+                            () -> new UnanswerableException("There is no layout '%s'.".formatted(compared.other())));
+            return new ComparedComposer(facts.box(), reasoner.box(other)).compose(compared);
+        } else if (question instanceof Question.Sounding sounding) {
+            return new SoundingComposer(facts).compose(sounding);
+        } else if (question instanceof Question.MeshFrequency mesh) {
+            return SoundingComposer.mesh(mesh);
+        } else if (question instanceof Question.WheelsDo wheels) {
+            return new WheelsComposer(facts).compose(wheels);
+        } else if (question instanceof Question.Towed) {
+            return new WheelsComposer(facts).towed();
+        }
+        return ofWords(question, new WordsComposer(facts, knowledge.words()), facts);
+    }
+
+    private Composed ofWords(Question.AtLarge question, WordsComposer words, Facts facts) {
+        if (question instanceof Question.Meaning meaning) {
+            return words.meaning(meaning);
+        } else if (question instanceof Question.WhichGear which) {
+            return words.whichGear(which);
+        } else if (question instanceof Question.WhatFor part) {
+            return words.whatFor(part);
+        } else if (question instanceof Question.TeethOf teeth) {
+            return words.teeth(teeth);
+        }
+        return new ExplainedComposer(facts, knowledge.words()).compose((Question.Explained) question);
     }
 
     private static Composed compose(Question question, Facts facts) {
@@ -74,6 +113,8 @@ public final class Answering {
             return new WhatTurnsComposer(facts).compose(turns);
         } else if (question instanceof Question.WhichWay way) {
             return new WhichWayComposer(facts).compose(way);
+        } else if (question instanceof Question.WhyNone) {
+            return new WhyNoneComposer(facts).compose();
         } else if (question instanceof Question.TwoAtOnce two) {
             return new TwoAtOnceComposer(facts).compose(two);
         }

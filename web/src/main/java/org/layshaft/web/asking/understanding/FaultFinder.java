@@ -19,7 +19,21 @@ final class FaultFinder {
     private final BoxWords words;
     private final Set<String> wordsOfQuestions;
     private final Set<Integer> used = new TreeSet<>();
-    private final Map<Integer, List<Fault>> each = new TreeMap<>();
+    private final Map<Place, List<Fault>> each = new TreeMap<>();
+    private Optional<FaultsHeard.Problem> impossible = Optional.empty();
+
+    /**
+     * Where a failure is spoken of.
+     *
+     * @param from index of the first word of its part
+     * @param part id of the part, where the words stand for both of two; else empty
+     */
+    private record Place(int from, String part) implements Comparable<Place> {
+        @Override
+        public int compareTo(Place other) {
+            return from == other.from ? part.compareTo(other.part) : Integer.compare(from, other.from);
+        }
+    }
 
     /**
      * @param wordsOfQuestions words that need not speak of a failure though a mode is called so: {@code lost}
@@ -49,7 +63,7 @@ final class FaultFinder {
                 problem = Optional.of(new FaultProblems(heard, used).withoutPart(mode));
             }
         }
-        return new FaultsHeard(List.copyOf(each.values()), Set.copyOf(used), problem);
+        return new FaultsHeard(List.copyOf(each.values()), Set.copyOf(used), problem.or(() -> impossible));
     }
 
     /** The nearest pairs, each mention in one pair only. */
@@ -93,6 +107,25 @@ final class FaultFinder {
     }
 
     private void add(FaultClue clue) {
+        if (isBoth(clue)) {
+            clue.parts().forEach(part -> add(new FaultClue(clue.mode(), clue.part(), List.of(part)), part));
+        } else {
+            add(clue, "");
+        }
+    }
+
+    /** Both of two parts, each with the same failure; the word is then taken up. */
+    private boolean isBoth(FaultClue clue) {
+        int before = clue.part().from() - 1;
+        int at = heard.word(before).equals("of") ? before - 1 : before;
+        boolean both = clue.parts().size() == 2 && heard.word(at).equals("both");
+        if (both) {
+            used.add(at);
+        }
+        return both;
+    }
+
+    private void add(FaultClue clue, String key) {
         Telling telling = new Telling(heard, used);
         List<Fault> choices = new ArrayList<>();
         for (String part : clue.parts()) {
@@ -102,7 +135,15 @@ final class FaultFinder {
                 }
             }
         }
-        each.put(clue.part().from(), choices.stream().distinct().toList());
+        List<Fault> fitting =
+                choices.stream().filter(fault -> !telling.refuses(fault.part())).toList();
+        if (fitting.isEmpty() && !choices.isEmpty() && impossible.isEmpty()) {
+            impossible = Optional.of(new FaultProblems(heard, used)
+                    .wrongSide(choices.get(0), telling.refusedGear().orElseThrow()));
+        }
+        each.put(
+                new Place(clue.part().from(), key),
+                (fitting.isEmpty() ? choices : fitting).stream().distinct().toList());
     }
 
     /** The second of "second and third blocking rings worn", the first of "1-2 and 3-4 forks bent". */

@@ -9,7 +9,7 @@ import org.layshaft.web.asking.FaultUnderstanding;
 
 /** Understands words that stand for failures alone, written out in full or said as in a question. */
 final class FaultListener {
-    private static final int MOST_OFFERS = 6;
+    private static final int MOST_OFFERS = 5;
 
     private final BoxWords words;
     private final Listener listener;

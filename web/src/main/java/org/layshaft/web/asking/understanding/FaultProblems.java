@@ -11,10 +11,11 @@ import org.layshaft.kb.failure.FailureMode;
 import org.layshaft.kb.failure.Fault;
 import org.layshaft.kb.layout.Part;
 import org.layshaft.web.asking.Saying;
+import org.layshaft.web.asking.Sides;
 
 /** What to say where the words for a failure cannot stand in this box, and what was perhaps meant. */
 final class FaultProblems {
-    private static final int MOST_OFFERS = 12;
+    private static final int MOST_OFFERS = 5;
 
     private final Heard heard;
     private final BoxWords words;
@@ -40,6 +41,29 @@ final class FaultProblems {
         String says = "%s has no %s. It has %s."
                 .formatted(words.layout().name(), typed, words.names().list(clue.parts()));
         return new FaultsHeard.Problem(says, offers(clue.parts(), clue.mode()));
+    }
+
+    /** A side is told by a gear that does not lie on any side of this part. */
+    FaultsHeard.Problem wrongSide(Fault fault, Mention gear) {
+        List<String> sides = List.of("front", "rear").stream()
+                .flatMap(side -> Sides.gearAt(words.box(), fault.part(), side).stream())
+                .map(Names::gearName)
+                .toList();
+        use(gear);
+        String the = words.names().the(fault.part());
+        boolean toward = words.modesFor(fault.part())
+                .filter(mode -> mode.name().equals(fault.mode()))
+                .anyMatch(mode -> mode.unlessTold().containsKey("side"));
+        String says = sides.isEmpty()
+                ? "%s has no side with %s.".formatted(Saying.sentence(the), gear.typed())
+                : "%s serves %s, so it cannot be %s %s %s."
+                        .formatted(
+                                Saying.sentence(the),
+                                Names.joined(sides),
+                                fault.mode(),
+                                toward ? "toward" : "in",
+                                gear.typed());
+        return new FaultsHeard.Problem(says, List.of(Fault.of(fault.part(), fault.mode())));
     }
 
     /** A way of failing that is said of no part, or of one that cannot fail so, or of one that is elsewhere. */

@@ -21,6 +21,9 @@ final class Fitting {
     /** A part that is named and not asked about by the pattern is much that is left over. */
     private static final double PART_WEIGHT = 2;
 
+    /** A part that is named beside a path may well lie on it. */
+    private static final double ON_THE_WAY = 0.2;
+
     /** A word that weighs more than this shows what is asked. */
     private static final double TELLING = 0.5;
 
@@ -56,7 +59,7 @@ final class Fitting {
                         .sum();
         long wanted = slots(pattern, Pattern.Slot.GEAR);
         extra += SLOT_WEIGHT * Math.max(0, gears.size() - wanted);
-        extra += PART_WEIGHT
+        extra += (intent == Intent.POWER_PATH ? ON_THE_WAY : PART_WEIGHT)
                 * (rest.parts().size() - (part.filter(rest.parts()::contains).isPresent() ? 1 : 0));
         double score = saysEnough(intent) ? matched / (matched + missing + EXTRA * extra) : 0;
         return new Fit(intent, pattern, score, List.copyOf(gears), part);

@@ -16,9 +16,13 @@ import org.layshaft.kb.layout.Part;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.words.Term;
 import org.layshaft.web.asking.FaultNaming;
+import org.layshaft.web.asking.Ordinals;
 
 /** Writes down every word that has a meaning for one box: its own first, those of other boxes last. */
 final class LexiconWriter {
+    /** The name under which packs list words that may stand for a way of failing of many kinds of part. */
+    private static final String FAILING = "failing";
+
     private final KnowledgeBase knowledge;
     private final Synonyms synonyms;
     private final Lexicon lexicon = new Lexicon();
@@ -33,7 +37,13 @@ final class LexiconWriter {
     }
 
     LexiconWriter parts(PartNames names) {
-        names.exact().forEach((words, ids) -> lexicon.add(words, new Meaning.Parts(List.copyOf(ids), false)));
+        names.exact().forEach((words, ids) -> {
+            Meaning.Parts meant = new Meaning.Parts(List.copyOf(ids), false);
+            lexicon.add(words, meant);
+            if (words.size() == 2 && words.get(1).equals("gear") && Ordinals.isGear(words.get(0))) {
+                lexicon.add(List.of("gear", words.get(0)), meant);
+            }
+        });
         names.general().forEach((words, ids) -> addUnlessKnown(words, new Meaning.Parts(List.copyOf(ids), true)));
         return this;
     }
@@ -63,6 +73,14 @@ final class LexiconWriter {
                     modes.stream().filter(mode -> mode.words().contains(word)).toList();
             lexicon.add(Tokens.normal(word), new Meaning.Modes(same));
         });
+        knowledge.words().phrases().stream()
+                .filter(phrase -> phrase.intent().equals(FAILING))
+                .forEach(phrase -> {
+                    List<FailureMode> same = modes.stream()
+                            .filter(mode -> mode.name().equals(phrase.name()))
+                            .toList();
+                    phrase.patterns().forEach(word -> addUnlessKnown(Tokens.normal(word), new Meaning.Modes(same)));
+                });
         Set<String> values = modes.stream()
                 .flatMap(mode -> mode.unlessTold().values().stream().flatMap(List::stream))
                 .collect(Collectors.toSet());

@@ -3,7 +3,9 @@ package org.layshaft.web.asking.understanding;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.layshaft.engine.words.Names;
 import org.layshaft.web.asking.FaultUnderstanding;
@@ -24,10 +26,24 @@ public final class Listener {
     /** A fit better than this is worth offering though it is not good enough. */
     private static final double LIKELY = 0.3;
 
-    private static final int MOST_OFFERS = 8;
+    /** What is asked besides, between commas, and tells nothing that is noticed: {@code can I just drive it}. */
+    private static final Pattern ASIDE_QUESTION = Pattern.compile(
+            "(^|[,;:.?!])\\s*(?:so |and )?(?:can|could|should|may|how|what|which|is it|is reverse|is that|do i|would)\\b[^,;:.?!]*",
+            Pattern.CASE_INSENSITIVE);
+
+    /** So many of the words may be unknown where it is told what is noticed. */
+    private static final double MOST_UNKNOWN = 0.34;
+
+    private static final int MOST_OFFERS = 5;
 
     /** Fits closer than this are as good as each other. */
     private static final double AS_GOOD = 0.02;
+
+    /** So much of a question at large being used, nothing else is asked. */
+    private static final double SURE = 0.8;
+
+    /** So much being used, it is that, if nothing else is. */
+    private static final double LIKELY_AT_LARGE = 0.55;
 
     /** Fits this much worse than the best are still worth offering. */
     private static final double WORTH_OFFERING = 0.15;
@@ -39,8 +55,10 @@ public final class Listener {
     private final Readings readings;
     private final Restating restating;
     private final Suggestions suggestions;
+    private final OpenListener open;
 
-    Listener(BoxWords words, Phrases phrases, SymptomListener symptoms) {
+    Listener(BoxWords words, Phrases phrases, SymptomListener symptoms, OpenListener open, Set<String> wordsAtLarge) {
+        this.open = open;
         this.words = words;
         this.symptoms = symptoms;
         this.phrases = phrases;
@@ -51,16 +69,78 @@ public final class Listener {
         known.addAll(phrases.words());
         known.addAll(Heard.LINKS);
         known.addAll(Denial.DENYING);
+        known.addAll(wordsAtLarge);
         phrases.asides().forEach(known::addAll);
         this.spelling = new Spelling(known, phrases.words());
     }
 
     /** What these words ask of this box. */
     public Understanding understand(String typed) {
+        Optional<OpenListener.Found> atLarge = open.hear(typed, this::hear);
+        if (atLarge.filter(found -> found.score() >= SURE).isPresent()) {
+            return atLarge(atLarge.get(), typed);
+        }
         SymptomsHeard noticed = symptoms.hear(typed);
-        return noticed.isWhole() && faults(hear(typed)).each().isEmpty()
-                ? suspects(noticed)
-                : understandQuestion(typed);
+        if (noticed.isWhole() && speaksOfNoFailure(typed)) {
+            return suspects(noticed);
+        }
+        Understanding understanding = understandQuestion(typed);
+        if (!(understanding instanceof Understanding.NotUnderstood)) {
+            return understanding;
+        }
+        return atLarge.filter(found -> found.score() >= LIKELY_AT_LARGE)
+                .map(found -> atLarge(found, typed))
+                .or(() -> partly(typed))
+                .orElse(understanding);
+    }
+
+    /** What is noticed, though some words of it are not known: those are told, and left aside. */
+    private Optional<Understanding> partly(String whole) {
+        String typed = ASIDE_QUESTION.matcher(whole).replaceAll("$1");
+        SymptomsHeard noticed = symptoms.hear(typed);
+        boolean enough =
+                noticed.unknown().size() <= MOST_UNKNOWN * Tokens.of(typed).size();
+        boolean placed = noticed.evidence()
+                .seen()
+                .anyMatch(seen -> !seen.gears().isEmpty() || seen.situation().isPresent());
+        return enough && placed
+                ? Optional.of(new Understanding.Understood(
+                        reading(
+                                new Question.Suspects(words.layout().id(), List.of(), noticed.evidence()),
+                                noticed.unknown().isEmpty()
+                                        ? ""
+                                        : "; not understood and left aside: " + quoted(noticed.unknown())),
+                        List.of()))
+                : Optional.empty();
+    }
+
+    private boolean speaksOfNoFailure(String typed) {
+        FaultsHeard faults = faults(hear(typed));
+        return faults.each().isEmpty() || faults.problem().isPresent();
+    }
+
+    /** What these words ask at large, if that takes up most of them. */
+    public Optional<Understanding> understandAtLarge(String typed, Intent intent) {
+        return open.hear(typed, this::hear)
+                .filter(found -> found.score() >= LIKELY_AT_LARGE)
+                .filter(found -> found.fit().phrase().intent().equals(intent.word()))
+                .map(found -> atLarge(found, typed));
+    }
+
+    private Understanding atLarge(OpenListener.Found found, String typed) {
+        if (found.isDeclined()) {
+            return new Understanding.Declined(
+                    found.fit().phrase().name(),
+                    String.join(" ", found.fit().phrase().says()),
+                    suggestions.nearest(hear(typed).tokens()));
+        }
+        List<Understanding.Reading> all = readings(found.questions(), "");
+        return all.size() == 1
+                ? new Understanding.Understood(all.get(0), List.of())
+                : new Understanding.Ambiguous(
+                        "That may be one of %d questions about %s."
+                                .formatted(all.size(), words.layout().name()),
+                        all.stream().limit(MOST_OFFERS).toList());
     }
 
     /** What these words say is noticed of this box. */
@@ -89,6 +169,27 @@ public final class Listener {
                 .orElseGet(() -> choose(heard, faults, rest, fits));
     }
 
+    /** What these words mention, to be put into another question. */
+    public Mentioned mentioned(String typed, Set<List<String>> leadIns) {
+        Measures measures = Measures.in(typed);
+        Heard heard = hear(measures.text());
+        return Mentioned.in(
+                heard,
+                measures,
+                open.terms(heard),
+                word -> open.isAside(word) || leadIns.stream().anyMatch(run -> run.contains(word)));
+    }
+
+    /** A question of this box in our words. */
+    public String restated(Question question) {
+        return restating.said(question);
+    }
+
+    /** Every question that is offered for completion. */
+    public Set<String> offered() {
+        return suggestions.all();
+    }
+
     /** The layouts that these words name. */
     public List<String> layoutsNamed(String typed) {
         return hear(typed).mentions().stream()
@@ -109,7 +210,7 @@ public final class Listener {
     }
 
     Heard hear(String typed) {
-        List<Token> tokens = Tokens.of(typed).stream()
+        List<Token> tokens = Tokens.of(TurnsOfSpeech.plain(typed)).stream()
                 .map(token -> token.spelt(spelling.mend(token.text())))
                 .toList();
         return Heard.of(words, tokens);

@@ -32,7 +32,7 @@ final class Phrases {
                 .collect(Collectors.toSet());
         for (Phrase phrase : phrases) {
             Intent.of(phrase.intent())
-                    .filter(intent -> intent != Intent.SUSPECTS && !intent.isOfParts())
+                    .filter(intent -> intent != Intent.SUSPECTS && !intent.isOfParts() && !intent.isAtLarge())
                     .ifPresent(intent -> patterns.computeIfAbsent(intent, none -> new ArrayList<>())
                             .addAll(phrase.patterns().stream()
                                     .map(Pattern::of)

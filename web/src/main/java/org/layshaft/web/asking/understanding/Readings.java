@@ -36,13 +36,33 @@ final class Readings {
         return switch (intent) {
             case GEARS_LEFT -> List.of(new Question.GearsLeft(layout, faults, gears));
             // those are heard by listeners of their own
-            case SUSPECTS, FITS, FITS_HERE, SUPPLIED, PUT_IN, NEARER, AXLE_FOR, SPEED_GEAR, MEASURED, OTHER_TYRES ->
-                List.of();
+            case SUSPECTS,
+                    FITS,
+                    FITS_HERE,
+                    SUPPLIED,
+                    PUT_IN,
+                    NEARER,
+                    AXLE_FOR,
+                    SPEED_GEAR,
+                    MEASURED,
+                    OTHER_TYRES,
+                    ROAD,
+                    TORQUE,
+                    COMPARE,
+                    FREQUENCY,
+                    MESH_FREQUENCY,
+                    DIFFERENTIAL,
+                    TOWED,
+                    DEFINE,
+                    EXPLAIN,
+                    WHICH_GEAR,
+                    WHAT_FOR,
+                    TEETH -> List.of();
+            case WHY_NONE -> List.of(new Question.WhyNone(layout, faults));
             case WHAT_HAPPENS -> List.of(new Question.WhatHappens(layout, faults));
             case RATIO -> List.of(new Question.RatioOf(layout, faults, gears));
             case TWO_AT_ONCE ->
-                List.of(new Question.TwoAtOnce(
-                        layout, faults, gears.stream().limit(2).toList()));
+                List.of(new Question.TwoAtOnce(layout, faults, gears.size() < 2 ? List.of() : gears.subList(0, 2)));
             case POWER_PATH ->
                 asked(gears).stream()
                         .<Question>map(each -> new Question.PowerPath(layout, faults, each))

@@ -59,7 +59,10 @@ final class Spelling {
         }
         List<String> likeliest = best.size() == 1
                 ? best
-                : best.stream().filter(ofQuestions::contains).toList();
+                : best.stream()
+                        .filter(each ->
+                                ofQuestions.contains(each) || Ordinals.words().contains(each))
+                        .toList();
         return likeliest.size() == 1 ? Optional.of(likeliest.get(0)) : Optional.empty();
     }
 

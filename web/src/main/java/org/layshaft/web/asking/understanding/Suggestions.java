@@ -6,17 +6,22 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.layshaft.engine.api.Box;
 import org.layshaft.kb.failure.Fault;
+import org.layshaft.kb.layout.PartKind;
 import org.layshaft.kb.layout.Shaft;
+import org.layshaft.web.asking.Given;
 import org.layshaft.web.asking.Intent;
 import org.layshaft.web.asking.Question;
 import org.layshaft.web.asking.Restating;
+import org.layshaft.web.asking.RoadWanted;
+import org.layshaft.web.asking.WheelsCase;
 
 /** Whole questions about one box that can be answered, the nearest to some words first. */
 final class Suggestions {
-    private static final int MOST = 6;
+    private static final int MOST = 5;
 
     private final Phrases phrases;
     private final Map<String, Set<String>> questions = new LinkedHashMap<>();
@@ -30,12 +35,22 @@ final class Suggestions {
         }
     }
 
+    /** Every question that is offered. */
+    Set<String> all() {
+        return questions.keySet();
+    }
+
     /** A few questions, nearest first; among equals those that show most that can be asked. */
     List<String> nearest(List<Token> tokens) {
         Set<String> words = new HashSet<>();
         tokens.forEach(token -> words.add(token.text()));
-        return questions.entrySet().stream()
-                .sorted(Comparator.comparingDouble(question -> -nearness(words, question.getValue())))
+        Map<String, Double> near = new LinkedHashMap<>();
+        questions.forEach((said, of) -> near.put(said, nearness(words, of)));
+        // what shares nothing with the words is offered only where nothing else is
+        boolean any = near.values().stream().anyMatch(each -> each > 0);
+        return near.entrySet().stream()
+                .filter(question -> !any || question.getValue() > 0)
+                .sorted(Comparator.comparingDouble(question -> -question.getValue()))
                 .limit(MOST)
                 .map(Map.Entry::getKey)
                 .toList();
@@ -60,14 +75,36 @@ final class Suggestions {
         List<Fault> faults = FaultProblems.all(words).toList();
         List<Question> questions = new ArrayList<>();
         faults.stream()
-                .limit(1)
-                .forEach(fault ->
+                .filter(fault -> words.part(fault.part()).kind() == PartKind.FORK)
+                .findFirst()
+                .or(() -> faults.stream().findFirst())
+                .ifPresent(fault ->
                         questions.addAll(readings.of(Intent.GEARS_LEFT, List.of(fault), List.of(), List.of())));
         questions.addAll(readings.of(Intent.RATIO, List.of(), List.of(), List.of()));
-        questions.addAll(readings.of(Intent.POWER_PATH, List.of(), List.of(), List.of()));
+        questions.addAll(readings.of(
+                Intent.POWER_PATH, List.of(), gears.stream().limit(1).toList(), List.of()));
         questions.addAll(readings.of(Intent.WHAT_TURNS, List.of(), List.of(), List.of()));
         questions.addAll(readings.of(Intent.TWO_AT_ONCE, List.of(), List.of(), List.of()));
+        String layout = words.layout().id();
+        questions.add(new Question.OnTheRoad(layout, RoadWanted.STEPS, List.of(), Given.NOTHING));
+        questions.add(new Question.OnTheRoad(layout, RoadWanted.PER_1000, List.of(), Given.NOTHING));
+        questions.add(new Question.OnTheRoad(layout, RoadWanted.TOP, List.of(), Given.NOTHING));
+        questions.add(new Question.OnTheRoad(layout, RoadWanted.SPEEDOMETER, List.of(), Given.NOTHING));
+        questions.add(new Question.Towed(layout));
+        for (WheelsCase when : WheelsCase.values()) {
+            questions.add(new Question.WheelsDo(layout, when));
+        }
+        words.knowledge()
+                .words()
+                .terms()
+                .keySet()
+                .forEach(term -> questions.add(new Question.Meaning(layout, List.of(term))));
+        words.knowledge().words().phrases().stream()
+                .filter(phrase -> phrase.intent().equals(Intent.EXPLAIN.word()))
+                .forEach(phrase -> questions.add(new Question.Explained(layout, phrase.name())));
+        questions.addAll(readings.of(Intent.POWER_PATH, List.of(), List.of(), List.of()));
         for (String gear : gears) {
+            questions.add(new Question.TorqueAt(layout, List.of(gear), Optional.empty(), Given.NOTHING));
             questions.addAll(readings.of(Intent.RATIO, List.of(), List.of(gear), List.of()));
             questions.addAll(readings.of(Intent.WHAT_TURNS, List.of(), List.of(gear), List.of()));
             words.layout()

@@ -1,6 +1,7 @@
 package org.layshaft.web.asking.understanding;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +14,22 @@ import org.layshaft.kb.failure.Fault;
 final class Telling {
     private final Heard heard;
     private final Set<Integer> used;
+    private final Set<String> refused = new HashSet<>();
+    private Optional<Mention> refusedGear = Optional.empty();
 
     Telling(Heard heard, Set<Integer> used) {
         this.heard = heard;
         this.used = used;
+    }
+
+    /** Whether a side was told that this part has no gear on. */
+    boolean refuses(String part) {
+        return refused.contains(part);
+    }
+
+    /** The gear that a side was told by, where a part has none of that name on any. */
+    Optional<Mention> refusedGear() {
+        return refusedGear;
     }
 
     /** The failure with what is told of it; several where a place between two things is not just one. */
@@ -138,13 +151,32 @@ final class Telling {
                     || heard.word(mention.to()).equals("side");
             boolean leftIn = toward || between.contains("in") || between.contains("at");
             boolean position = asked.getValue().contains("neutral");
+            boolean ofSide = position
+                    ? isLeftAt(between, mention)
+                    : toward && asked.getValue().contains("front");
             Optional<String> side = Places.sideOf(heard.words(), fault.part(), mention);
             if (side.filter(asked.getValue()::contains).isPresent() && (position ? leftIn : toward)) {
                 int to = mention.to() + (heard.word(mention.to()).equals("side") ? 1 : 0);
                 return new Told(List.of(fault.with(asked.getKey(), side.get())), false, to);
             }
+            if (ofSide && side.isEmpty() && isGearAlone(mention)) {
+                refused.add(fault.part());
+                refusedGear = Optional.of(mention);
+            }
         }
         return Told.NOTHING;
+    }
+
+    private static boolean isGearAlone(Mention mention) {
+        return mention.gear().isPresent()
+                || mention.one(Meaning.NoSuchGear.class).isPresent();
+    }
+
+    /** {@code stuck in 2nd}, {@code left in 2nd}: the place follows the failure at once. */
+    private boolean isLeftAt(List<String> between, Mention mention) {
+        boolean in = between.contains("in") || between.contains("at");
+        String before = heard.word(mention.from() - 2);
+        return in && (before.equals("stuck") || before.equals("left") || before.equals("jammed"));
     }
 
     private Told place(Fault fault, String key, Mention mention, List<String> between) {
