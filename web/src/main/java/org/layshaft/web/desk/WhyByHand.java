@@ -54,7 +54,7 @@ final class WhyByHand {
         List<String> says = new ArrayList<>();
         Fraction ratio = motion.ratio().orElseThrow();
         says.add("It drives%s, %s turns of the input for one of the output."
-                .formatted(ratio.signum() < 0 ? " backward, the other way than the input" : "", said(ratio)));
+                .formatted(ratio.signum() < 0 ? ", the output the other way than the input" : "", said(ratio)));
         List<String> agreeing = new ArrayList<>();
         List<String> idle = new ArrayList<>();
         stance.engaged().forEach((member, side) -> {
@@ -92,7 +92,7 @@ final class WhyByHand {
                                 .formatted(
                                         places.standing(member, side),
                                         said(ratio),
-                                        ratio.signum() < 0 ? ", backward" : ""))));
+                                        ratio.signum() < 0 ? ", the other way" : ""))));
         if (demands.size() == least.engaged().size() && demands.size() == 2) {
             says.add("%s, and %s: one output shaft cannot turn at two speeds, so nothing turns."
                     .formatted(Saying.sentence(demands.get(0)), demands.get(1)));

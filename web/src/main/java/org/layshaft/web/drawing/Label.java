@@ -33,7 +33,11 @@ record Label(List<String> lines, double size, String style) {
     }
 
     double width() {
-        return lines.stream().mapToDouble(line -> wide(line, size)).max().orElse(0);
+        int longest = 0;
+        for (String line : lines) {
+            longest = Math.max(longest, line.length());
+        }
+        return longest * size * LETTER;
     }
 
     double height() {
