@@ -21,7 +21,15 @@ class IntentTest {
             JsonNode named = new ObjectMapper().readTree(in).at("/properties/phrases/items/properties/intent/enum");
             List<String> intents = Stream.concat(
                             Arrays.stream(Intent.values()).map(Intent::word),
-                            Stream.of("quiet", "not-noticed", "break", "aside"))
+                            Stream.of(
+                                    "declined",
+                                    "group",
+                                    "failing",
+                                    "following",
+                                    "quiet",
+                                    "not-noticed",
+                                    "break",
+                                    "aside"))
                     .toList();
             assertEquals(
                     intents,

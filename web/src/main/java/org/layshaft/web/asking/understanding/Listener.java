@@ -136,7 +136,7 @@ public final class Listener {
         }
         List<Understanding.Reading> all = readings(found.questions(), "");
         return all.size() == 1
-                ? new Understanding.Understood(all.get(0), List.of())
+                ? new Understanding.Understood(all.get(0), readings(found.others(), ""))
                 : new Understanding.Ambiguous(
                         "That may be one of %d questions about %s."
                                 .formatted(all.size(), words.layout().name()),

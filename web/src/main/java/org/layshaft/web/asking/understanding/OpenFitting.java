@@ -24,6 +24,9 @@ final class OpenFitting {
     /** A name alone may ask for its meaning, if it asks for nothing else. */
     private static final double BARE = 0.6;
 
+    /** As much as a question can fit that speaks of a failure besides, which this does not ask about. */
+    private static final double DOUBTFUL = 0.5;
+
     private static final Set<Intent> WITH_NUMBERS =
             EnumSet.of(Intent.ROAD, Intent.TORQUE, Intent.FREQUENCY, Intent.MESH_FREQUENCY);
     private static final Set<Intent> WITH_GEARS =
@@ -81,13 +84,25 @@ final class OpenFitting {
                 ? Optional.empty()
                 : Optional.of(new OpenFit(
                         way.phrase(),
-                        onlyTerm ? BARE : matched / (matched + left),
+                        onlyTerm
+                                ? BARE
+                                : failureIsLeft()
+                                        ? Math.min(DOUBTFUL, matched / (matched + left))
+                                        : matched / (matched + left),
                         matched,
                         List.copyOf(gears),
                         List.copyOf(parts),
                         List.copyOf(boxes),
                         List.copyOf(named),
                         side));
+    }
+
+    private boolean failureIsLeft() {
+        return heard.mentions().stream()
+                .filter(mention -> !mention.modes().isEmpty() && mention.parts().isEmpty())
+                .filter(mention -> !taken.contains(mention.from()))
+                .anyMatch(mention ->
+                        !OPENERS.contains(heard.word(mention.from())) && !aside.test(heard.word(mention.from())));
     }
 
     private double left(Optional<Intent> intent) {

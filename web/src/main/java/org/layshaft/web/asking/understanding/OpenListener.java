@@ -18,6 +18,11 @@ import org.layshaft.web.asking.WheelsCase;
 final class OpenListener {
     private static final Pattern WHATS = Pattern.compile("\\bwhat['’]?s\\b");
 
+    /** Readings closer than this are nearly as likely. */
+    private static final double AS_LIKELY = 0.1;
+
+    private static final int MOST_OTHERS = 2;
+
     private final BoxWords words;
     private final OpenPhrases phrases;
     private final TermFinder terms;
@@ -35,8 +40,22 @@ final class OpenListener {
      *
      * @param score how much of it was used, from 0 to 1
      * @param questions one; several where it may be one of several; none where it is declined
+     * @param others other readings that are nearly as likely
      */
-    record Found(OpenFit fit, double score, List<Question> questions) {
+    record Found(OpenFit fit, double score, List<Question> questions, List<Question> others) {
+        /** With other readings that are as likely; it offers a few that are not it. */
+        Found with(List<Question> likely) {
+            return new Found(
+                    fit,
+                    score,
+                    questions,
+                    likely.stream()
+                            .distinct()
+                            .filter(other -> !questions.contains(other))
+                            .limit(MOST_OTHERS)
+                            .toList());
+        }
+
         boolean isDeclined() {
             return fit.phrase().intent().equals(OpenPhrases.DECLINED);
         }
@@ -54,14 +73,21 @@ final class OpenListener {
         fits.sort(Comparator.comparingDouble(OpenFit::score)
                 .thenComparing(OpenFit::taken)
                 .reversed());
+        Optional<Found> best = Optional.empty();
+        List<Question> others = new ArrayList<>();
         for (OpenFit fit : fits) {
             boolean declined = fit.phrase().intent().equals(OpenPhrases.DECLINED);
             List<Question> questions = declined ? List.of() : questions(fit, measures, heard);
-            if (declined || !questions.isEmpty()) {
-                return Optional.of(new Found(fit, fit.score(), questions));
+            boolean usable = declined || !questions.isEmpty();
+            if (best.isEmpty() && usable) {
+                best = Optional.of(new Found(fit, fit.score(), questions, List.of()));
+            } else if (best.isPresent()
+                    && questions.size() == 1
+                    && fit.score() >= best.get().score() - AS_LIKELY) {
+                others.addAll(questions);
             }
         }
-        return Optional.empty();
+        return best.map(found -> found.with(others));
     }
 
     List<OpenFitting.Term> terms(Heard heard) {
