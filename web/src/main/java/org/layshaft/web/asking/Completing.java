@@ -2,7 +2,6 @@ package org.layshaft.web.asking;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -34,8 +33,7 @@ final class Completing {
             }
         }
         return ranked.entrySet().stream()
-                .sorted(Comparator.comparing((Map.Entry<String, Integer> each) -> each.getValue())
-                        .thenComparing(each -> each.getKey().length()))
+                .sorted(Map.Entry.comparingByValue())
                 .limit(MOST)
                 .map(Map.Entry::getKey)
                 .toList();

@@ -39,11 +39,16 @@ public final class FaultNaming {
 
     /** What is known of one failure. */
     public String said(Fault fault) {
-        StringBuilder said = new StringBuilder(names.the(fault.part()) + " " + fault.mode());
+        StringBuilder said = new StringBuilder(names.the(fault.part()) + " " + plain(fault));
         List<Map.Entry<String, String>> told = new ArrayList<>(fault.told().entrySet());
         told.sort(Map.Entry.comparingByKey(Comparator.comparingInt(this::order)));
         told.forEach(value -> said.append(" ").append(told(fault, value.getKey(), value.getValue())));
         return said.toString();
+    }
+
+    /** The mode as it is said: {@code splines worn}, where its name in packs is {@code splines-worn}. */
+    private static String plain(Fault fault) {
+        return fault.mode().replace('-', ' ');
     }
 
     /** What one would have to know: {@code which way and how far is not known}; empty where all is told. */
@@ -63,7 +68,7 @@ public final class FaultNaming {
             clauses.add("where %s stands".formatted(names.the(stands)));
         }
         if (!open.isEmpty()) {
-            clauses.add(0, "%s %s is %s".formatted(asked(open), names.the(fault.part()), fault.mode()));
+            clauses.add(0, "%s %s is %s".formatted(asked(open), names.the(fault.part()), plain(fault)));
         }
         return clauses.isEmpty() ? Optional.empty() : Optional.of(Names.joined(clauses));
     }

@@ -2,6 +2,7 @@ package org.layshaft.web.asking.understanding;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,15 +24,21 @@ import org.layshaft.web.asking.WheelsCase;
 final class Suggestions {
     private static final int MOST = 5;
 
+    /** So that those offered show what else can be asked. */
+    private static final int MOST_OF_A_KIND = 2;
+
     private final Phrases phrases;
-    private final Map<String, Set<String>> questions = new LinkedHashMap<>();
+    private final Map<String, Known> questions = new LinkedHashMap<>();
+
+    /** A question that can be answered, by its kind and its words. */
+    private record Known(Intent intent, Set<String> words) {}
 
     Suggestions(BoxWords words, Phrases phrases) {
         this.phrases = phrases;
         Restating restating = new Restating(words.knowledge(), words.box());
         for (Question question : answerable(words)) {
             String said = restating.said(question);
-            questions.put(said, new HashSet<>(Tokens.normal(said)));
+            questions.put(said, new Known(Intent.of(question), new HashSet<>(Tokens.normal(said))));
         }
     }
 
@@ -45,14 +52,16 @@ final class Suggestions {
         Set<String> words = new HashSet<>();
         tokens.forEach(token -> words.add(token.text()));
         Map<String, Double> near = new LinkedHashMap<>();
-        questions.forEach((said, of) -> near.put(said, nearness(words, of)));
+        questions.forEach((said, of) -> near.put(said, nearness(words, of.words())));
         // what shares nothing with the words is offered only where nothing else is
         boolean any = near.values().stream().anyMatch(each -> each > 0);
+        Map<Intent, Integer> ofKind = new EnumMap<>(Intent.class);
         return near.entrySet().stream()
                 .filter(question -> !any || question.getValue() > 0)
                 .sorted(Comparator.comparingDouble(question -> -question.getValue()))
-                .limit(MOST)
                 .map(Map.Entry::getKey)
+                .filter(said -> ofKind.merge(questions.get(said).intent(), 1, Integer::sum) <= MOST_OF_A_KIND)
+                .limit(MOST)
                 .toList();
     }
 
