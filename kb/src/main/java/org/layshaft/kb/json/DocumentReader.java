@@ -60,8 +60,13 @@ public final class DocumentReader {
         return text.map(json -> parse(file, json, unread)).orElseGet(() -> new Read(Optional.empty(), unread));
     }
 
+    /** Of a text, with what is allowed in our files. */
+    static JsonParser parser(String text) throws IOException {
+        return FACTORY.createParser(text);
+    }
+
     private static Read parse(String file, String text, Report unread) {
-        try (JsonParser parser = FACTORY.createParser(text)) {
+        try (JsonParser parser = parser(text)) {
             TreeBuilder builder = new TreeBuilder(parser);
             Document document = builder.document(file);
             Report report = Report.on(document);

@@ -4,8 +4,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.layshaft.kb.finding.Finding;
+import org.layshaft.kb.json.DocumentReader;
+import org.layshaft.kb.layout.Layout;
 
 /**
  * Reads packs, gathering everything that is wrong with them. Thread-safe.
@@ -38,18 +41,57 @@ public final class PackReader {
                         : Stream.concat(Stream.of(trade), packs.stream()).toList());
     }
 
+    /**
+     * What would come of a layout if it stood in its pack. Nothing is loaded.
+     *
+     * @param sources all that is read, with the pack of the layout among them: {@link PackSource#packsIn(Path,
+     *     TriedLayout)}
+     * @param file the layout's file, as findings name it
+     */
+    public static Trial tryOut(List<PackSource> sources, String file) {
+        List<ReadPack> packs = sources.stream().map(PackReader::read).toList();
+        LayoutBuilding layouts = checked(packs);
+        return new Trial(file, layoutOf(file, packs, layouts), findings(packs));
+    }
+
+    private static Optional<Layout> layoutOf(String file, List<ReadPack> packs, LayoutBuilding layouts) {
+        return packs.stream()
+                .flatMap(pack -> pack.layouts().stream()
+                        .filter(read -> read.file().equals(file))
+                        .filter(read -> !read.report().isBroken())
+                        .map(read -> read.value().id().id())
+                        .flatMap(id -> layouts.layoutsOf(pack).stream()
+                                .filter(layout -> layout.id().equals(id))))
+                .findFirst();
+    }
+
+    static Optional<String> idOf(PackFile file) {
+        return DocumentReader.read(file.name(), file.bytes())
+                .document()
+                .flatMap(document -> document.item().get("id").text());
+    }
+
     private static ReadPack read(PackSource source) {
         return PackReading.of(source.files());
     }
 
     private static Reading gather(List<ReadPack> packs) {
+        LayoutBuilding layouts = checked(packs);
+        List<Finding> findings = findings(packs);
+        return new Reading(
+                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList(), layouts), findings);
+    }
+
+    /** Holds all against all, which adds to the reports of the packs. */
+    private static LayoutBuilding checked(List<ReadPack> packs) {
         BetweenPacks.check(packs);
         LayoutBuilding layouts = LayoutBuilding.of(packs);
         BuildPlaces.check(packs, layouts);
-        List<Finding> findings =
-                packs.stream().flatMap(pack -> pack.findings().stream()).toList();
-        return new Reading(
-                KnowledgeGathering.of(packs.stream().filter(ReadPack::isSound).toList(), layouts), findings);
+        return layouts;
+    }
+
+    private static List<Finding> findings(List<ReadPack> packs) {
+        return packs.stream().flatMap(pack -> pack.findings().stream()).toList();
     }
 
     private static Stream<PackSource> sourcesAt(Path path) {

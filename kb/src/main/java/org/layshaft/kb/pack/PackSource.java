@@ -54,6 +54,51 @@ public final class PackSource {
         return packs.stream().sorted().map(PackSource::folder).toList();
     }
 
+    /**
+     * The same with one layout as it would be in its pack. Where there is no such pack in the folder, or no folder, there
+     * is one by its side that holds this alone.
+     */
+    public static List<PackSource> packsIn(Path folder, TriedLayout tried) {
+        List<Path> packs = new ArrayList<>();
+        if (Files.isDirectory(folder)) {
+            try (DirectoryStream<Path> children = Files.newDirectoryStream(folder, PackSource::looksLikeAPack)) {
+                children.forEach(packs::add);
+            } catch (IOException unreadable) {
+                return List.of(broken(folder, "The folder cannot be listed.", "Look whether it may be read."));
+            }
+        }
+        Path its = tried.pack(folder);
+        if (!packs.contains(its)) {
+            packs.add(its);
+        }
+        return packs.stream()
+                .sorted()
+                .map(pack -> pack.equals(its) ? new PackSource(() -> tried.in(pack, open(pack))) : folder(pack))
+                .toList();
+    }
+
+    /** A pack that is in no folder, with one layout in it. */
+    public static PackSource of(TriedLayout tried) {
+        Path place = tried.pack(Path.of(""));
+        return new PackSource(() -> tried.in(place, new PackFiles(place.toString(), List.of(), List.of())));
+    }
+
+    /** Files that are in no pack that is read. */
+    static PackSource of(List<PackFile> files) {
+        return new PackSource(() -> new PackFiles("", files, List.of()));
+    }
+
+    /** The same with nothing but its layouts. */
+    public PackSource layoutsAlone() {
+        return new PackSource(() -> {
+            PackFiles all = files();
+            List<PackFile> layouts = all.files().stream()
+                    .filter(file -> file.kind() == FileKind.LAYOUT)
+                    .toList();
+            return new PackFiles(all.from(), layouts, List.of());
+        });
+    }
+
     /** The trade's own pack. */
     static PackSource trade() {
         return folder(ClassPathPacks.places().get(0));
