@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             ServeCommand.class,
             LayoutsCommand.class,
             CheckCommand.class,
+            NewCommand.class,
             GearsCommand.class,
             AskCommand.class,
             FaultsCommand.class,

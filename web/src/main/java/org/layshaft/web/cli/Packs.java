@@ -1,5 +1,6 @@
 package org.layshaft.web.cli;
 
+import static org.layshaft.web.desk.BadInputException.Kind.UNFIT;
 import static org.layshaft.web.desk.BadInputException.Kind.UNKNOWN;
 
 import java.io.PrintWriter;
@@ -7,11 +8,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.layshaft.kb.finding.Finding;
+import org.layshaft.kb.keeping.Shelf;
+import org.layshaft.kb.keeping.ShelfException;
 import org.layshaft.kb.pack.KnowledgeBase;
 import org.layshaft.kb.pack.PackReader;
 import org.layshaft.kb.pack.PackSource;
 import org.layshaft.kb.pack.Reading;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.desk.BadInputException;
 
 /** Loads packs: those on the class path first, then those in the folders given. */
@@ -20,18 +25,33 @@ final class Packs {
 
     /** What the sound packs hold; everything broken in the others is written out. */
     static KnowledgeBase load(List<Path> folders, PrintWriter err) {
-        Reading reading = read(folders);
-        List<Finding> broken = reading.findings().stream()
+        Reading reading = PackReader.read(sources(folders));
+        tellBroken(reading.findings(), err);
+        return reading.knowledge();
+    }
+
+    /** The same, with a folder in which layouts can be saved, whose packs are read after the others. */
+    static Library library(List<Path> folders, Optional<Path> written, PrintWriter err) {
+        try {
+            Library library = Library.over(sources(folders), written.map(Shelf::in));
+            tellBroken(library.findings(), err);
+            return library;
+        } catch (ShelfException e) {
+            throw new BadInputException(UNFIT, e.getMessage());
+        }
+    }
+
+    private static void tellBroken(List<Finding> findings, PrintWriter err) {
+        List<Finding> broken = findings.stream()
                 .filter(finding -> finding.grade() == Finding.Grade.BROKEN)
                 .toList();
         if (!broken.isEmpty()) {
             err.println("A pack is broken, and nothing of it is loaded:");
             broken.forEach(finding -> err.println("  " + FindingText.of(finding)));
         }
-        return reading.knowledge();
     }
 
-    private static Reading read(List<Path> folders) {
+    private static List<PackSource> sources(List<Path> folders) {
         List<PackSource> sources = new ArrayList<>(PackSource.onClassPath());
         for (Path folder : folders) {
             if (!Files.isDirectory(folder)) {
@@ -49,6 +69,6 @@ final class Packs {
             }
             sources.addAll(packs);
         }
-        return PackReader.read(sources);
+        return sources;
     }
 }

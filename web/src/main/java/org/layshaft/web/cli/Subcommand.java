@@ -1,9 +1,12 @@
 package org.layshaft.web.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.layshaft.engine.Reasoners;
 import org.layshaft.kb.pack.KnowledgeBase;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.json.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,6 +35,12 @@ abstract class Subcommand implements Callable<Integer> {
     final KnowledgeBase knowledgeToReasonWith() {
         Reasoners.beginLoading();
         return knowledge();
+    }
+
+    /** The same, with a folder in which layouts can be saved. */
+    final Library libraryToReasonWith(Optional<Path> folder) {
+        Reasoners.beginLoading();
+        return Packs.library(layshaft.packs(), folder, err());
     }
 
     final boolean wantsJson() {

@@ -17,6 +17,13 @@ import org.layshaft.web.desk.BadInputException;
 final class Assets {
     private static final String FOLDER = "/org/layshaft/web/assets/";
     private static final Set<String> NAMES = Set.of(
+            "board.css",
+            "board.js",
+            "board-form.js",
+            "board-offers.js",
+            "board-scan.js",
+            "board-schema.js",
+            "board-text.js",
             "layshaft.css",
             "drawing.css",
             "sheet.css",

@@ -8,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.util.Fields;
+import org.eclipse.jetty.util.UrlEncoded;
 import org.layshaft.web.desk.BadInputException;
 
 /**
@@ -17,9 +19,16 @@ import org.layshaft.web.desk.BadInputException;
  *
  * @param path decoded, with its leading slash
  * @param rest what of the path stands where its route has a place for it; empty where it has none
- * @param query the decoded parameters, each with all its values
+ * @param query the decoded parameters of the address and of a form that was sent, each with all its values
+ * @param conditions what was said under If-Match and If-None-Match, by these names
+ * @param body the text that was sent; empty where none was, or a form
  */
-record Call(String path, String rest, Map<String, List<String>> query) {
+record Call(String path, String rest, Map<String, List<String>> query, Map<String, String> conditions, String body) {
+    private static final List<HttpHeader> CONDITIONS = List.of(HttpHeader.IF_MATCH, HttpHeader.IF_NONE_MATCH);
+
+    Call(String path, String rest, Map<String, List<String>> query) {
+        this(path, rest, query, Map.of(), "");
+    }
 
     /** Throws {@link BadInputException} where the parameters cannot be decoded. */
     static Call of(Request request, String path) {
@@ -27,7 +36,31 @@ record Call(String path, String rest, Map<String, List<String>> query) {
         for (Fields.Field field : fields(request)) {
             query.put(field.getName(), List.copyOf(field.getValues()));
         }
-        return new Call(path, "", query);
+        Map<String, String> conditions = new LinkedHashMap<>();
+        for (HttpHeader condition : CONDITIONS) {
+            String said = request.getHeaders().get(condition);
+            if (said != null) {
+                conditions.put(condition.asString(), said.strip());
+            }
+        }
+        return new Call(path, "", query, conditions, "");
+    }
+
+    /** The same with what was sent. Throws {@link BadInputException} where it cannot be decoded. */
+    Call with(String sent, boolean isForm) {
+        if (!isForm) {
+            return new Call(path, rest, query, conditions, sent);
+        }
+        Map<String, List<String>> all = new LinkedHashMap<>(query);
+        Fields form = new Fields();
+        try {
+            UrlEncoded.decodeUtf8To(sent, form);
+        } catch (RuntimeException e) {
+            throw new BadInputException(
+                    MALFORMED, "The form that was sent cannot be decoded. Send it percent-encoded, in UTF-8.");
+        }
+        form.forEach(field -> all.put(field.getName(), List.copyOf(field.getValues())));
+        return new Call(path, rest, all, conditions, "");
     }
 
     private static Fields fields(Request request) {
@@ -59,6 +92,6 @@ record Call(String path, String rest, Map<String, List<String>> query) {
     }
 
     Call at(String newRest) {
-        return new Call(path, newRest, query);
+        return new Call(path, newRest, query, conditions, body);
     }
 }

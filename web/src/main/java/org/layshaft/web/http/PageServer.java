@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.URI;
-import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -15,17 +14,19 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.desk.BadInputException;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.page.Pages;
-import org.layshaft.web.page.Shell;
 
 /** The server, bound to this machine alone. */
 public final class PageServer implements AutoCloseable {
     private static final int MOST_THREADS = 16;
     private static final int FEWEST_THREADS = 4;
     private static final int LONGEST_HEAD_BYTES = 8 * 1024;
-    private static final int LONGEST_BODY_BYTES = 8 * 1024;
+
+    /** What no route reads is refused sooner. */
+    private static final int LONGEST_BODY_BYTES = BoardEndpoints.MOST_FORM_BYTES;
 
     /** Kept, so that its level is; a start needs no more said about it than its address. */
     private static final Logger JETTY = Logger.getLogger("org.eclipse.jetty");
@@ -44,9 +45,13 @@ public final class PageServer implements AutoCloseable {
      * @param port 0 for a free one; throws {@link BadInputException} where it is taken
      */
     public static PageServer start(int port, Desk desk) {
+        return start(port, Library.fixed(desk));
+    }
+
+    /** The same over what is known at each moment. */
+    public static PageServer start(int port, Library library) {
         requirePort(port);
         JETTY.setLevel(Level.WARNING);
-        Pages pages = new Pages(desk);
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
         threads.setName("page");
         Server server = new Server(threads);
@@ -54,15 +59,15 @@ public final class PageServer implements AutoCloseable {
         connector.setHost(InetAddress.getLoopbackAddress().getHostAddress());
         connector.setPort(port);
         server.addConnector(connector);
-        ErrorReplies errors = new ErrorReplies(pages);
+        ErrorReplies errors = new ErrorReplies(new Pages(library.desk()));
         server.setErrorHandler(new WireErrors(errors));
         SizeLimitHandler limits = new SizeLimitHandler(LONGEST_BODY_BYTES, -1);
-        List<Route> routes = Routes.over(desk, pages);
-        limits.setHandler(new Dispatcher(routes, errors, new Shell(desk.knowledge())));
+        RoutesNow routes = new RoutesNow(library);
+        limits.setHandler(new Dispatcher(routes, errors));
         server.setHandler(limits);
         bind(connector, port);
         begin(server);
-        WarmUp.begin(routes, desk.knowledge().layouts().values());
+        WarmUp.begin(routes.get().routes(), library.desk().knowledge().layouts().values());
         return new PageServer(server, connector);
     }
 

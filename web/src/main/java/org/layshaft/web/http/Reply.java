@@ -2,6 +2,7 @@ package org.layshaft.web.http;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.TreeMap;
 import org.layshaft.web.json.ProblemJson;
 import org.layshaft.web.page.Answered;
 
@@ -14,6 +15,7 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
     static final String HTML = "text/html;charset=utf-8";
     static final String SVG = "image/svg+xml;charset=utf-8";
     static final String CSV = "text/csv;charset=utf-8";
+    static final String TEXT = "text/plain;charset=utf-8";
     static final String JSON = "application/json";
     static final String SCHEMA = "application/schema+json";
     static final String PROBLEM = "application/problem+json";
@@ -34,7 +36,9 @@ record Reply(int status, String contentType, byte[] body, Map<String, String> he
     }
 
     Reply with(String header, String value) {
-        return new Reply(status, contentType, body, Map.of(header, value));
+        Map<String, String> more = new TreeMap<>(headers);
+        more.put(header, value);
+        return new Reply(status, contentType, body, more);
     }
 
     String text() {

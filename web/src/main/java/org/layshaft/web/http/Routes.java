@@ -1,6 +1,8 @@
 package org.layshaft.web.http;
 
 import java.util.List;
+import org.layshaft.kb.json.DocumentReader;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.page.Pages;
 
@@ -8,7 +10,11 @@ import org.layshaft.web.page.Pages;
 final class Routes {
     private Routes() {}
 
-    static List<Route> over(Desk desk, Pages pages) {
+    static List<Route> over(Library library) {
+        Desk desk = library.desk();
+        Pages pages = new Pages(desk);
+        BoardEndpoints board = new BoardEndpoints(library, pages.board(library));
+        SavingEndpoint saving = new SavingEndpoint(library);
         Api api = new Api(desk);
         Assets assets = Assets.load();
         Descriptions described = new Descriptions();
@@ -32,7 +38,11 @@ final class Routes {
                 new Route("/api/openapi.json", described::api),
                 new Route("/api/*.schema.json", described::schema),
                 new Route("/api/layouts", api::layouts),
-                new Route("/api/layouts/*", api::layout),
+                new Route("/api/layouts/*", api::layout)
+                        .and("PUT", Reply.JSON, DocumentReader.LARGEST_BYTES, saving::save),
+                new Route("/api/layouts/*/text", board::text),
+                new Route("/board", board::page).and("POST", Route.FORM, BoardEndpoints.MOST_FORM_BYTES, board::sent),
+                Route.taking("POST", "/api/board/look", Reply.JSON, BoardEndpoints.MOST_JSON_BYTES, board::look),
                 new Route("/suspects", page::suspects),
                 new Route("/suspects/diagnosis.json", api::savedDiagnosis),
                 new Route("/api/gears", api::gears),

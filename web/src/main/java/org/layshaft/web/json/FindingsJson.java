@@ -2,6 +2,7 @@ package org.layshaft.web.json;
 
 import java.util.List;
 import org.layshaft.engine.api.Box;
+import org.layshaft.kb.finding.Finding;
 import org.layshaft.kb.pack.Reading;
 
 /**
@@ -35,21 +36,23 @@ public record FindingsJson(boolean sound, List<FindingJson> findings, List<Comes
      * @param line from 1; 0 where there is none
      */
     public record FindingJson(
-            String grade, String file, String pointer, int line, String what, String value, String advice) {}
+            String grade, String file, String pointer, int line, String what, String value, String advice) {
+        static FindingJson of(Finding finding) {
+            return new FindingJson(
+                    Spelling.of(finding.grade()),
+                    finding.file(),
+                    finding.pointer(),
+                    finding.line(),
+                    finding.what(),
+                    finding.value(),
+                    finding.advice());
+        }
+    }
 
     public static FindingsJson of(Reading reading, List<Box> boxes) {
         return new FindingsJson(
                 reading.isSound(),
-                reading.findings().stream()
-                        .map(finding -> new FindingJson(
-                                Spelling.of(finding.grade()),
-                                finding.file(),
-                                finding.pointer(),
-                                finding.line(),
-                                finding.what(),
-                                finding.value(),
-                                finding.advice()))
-                        .toList(),
+                reading.findings().stream().map(FindingJson::of).toList(),
                 boxes.stream().map(ComesTo::of).toList());
     }
 }

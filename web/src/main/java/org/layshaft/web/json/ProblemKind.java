@@ -24,6 +24,18 @@ public enum ProblemKind {
             "Not HTTP as it should be",
             "The request could not be read as HTTP, so nothing of it was looked at.",
             "Look at the address: everything but letters, digits and - . _ ~ is written percent-encoded in UTF-8."),
+    FROM_ELSEWHERE(
+            403,
+            "from-elsewhere",
+            "From another site",
+            "A page of another site had a browser send this, and only our own pages may.",
+            "Open Layshaft itself and send it from there. A program that is no browser sends no Origin."),
+    NOT_ALLOWED(
+            403,
+            "not-allowed",
+            "Not allowed",
+            "Layshaft was started without a folder to save in, so nothing is ever written.",
+            "Start it with serve --write and a folder of packs."),
     UNKNOWN(
             404,
             "unknown",
@@ -36,6 +48,12 @@ public enum ProblemKind {
             "Not answered",
             "The address stands, but not for this HTTP method.",
             "Use one of those that the header Allow names."),
+    OVERTAKEN(
+            412,
+            "overtaken",
+            "Overtaken",
+            "What is there is not what this was to replace: somebody saved it meanwhile, or it is gone.",
+            "Read what is there, put both together, and send it with the tag of what you read."),
     TOO_LARGE(
             413,
             "too-large",
@@ -48,6 +66,18 @@ public enum ProblemKind {
             "Too long",
             "The address or the headers are longer than is read here.",
             "Ask a shorter question, or suppose fewer faults at once."),
+    OTHER_TYPE(
+            415,
+            "other-type",
+            "Not of this type",
+            "What was sent is of another content type than is read here.",
+            "Send it as the header Accept says."),
+    OTHER_HOST(
+            421,
+            "other-host",
+            "Another host",
+            "What is sent here must be sent to this machine by its own name, so that no other name can be made to lead here.",
+            "Send it to localhost."),
     UNFIT(
             422,
             "unfit",
@@ -60,12 +90,30 @@ public enum ProblemKind {
             "Not understood",
             "The words were not understood, or could be understood in more ways than one.",
             "Take one of the suggestions, which are questions that will be answered, or name the parts as the layout does."),
+    BROKEN(
+            422,
+            "broken",
+            "Broken",
+            "Something in the layout is broken, so that it would not be loaded.",
+            "Put right what is found; each finding says where it is and what to do."),
+    UNCONDITIONED(
+            428,
+            "unconditioned",
+            "A condition is missing",
+            "It was not said what this replaces, and nobody is to overwrite unknowingly.",
+            "Give If-Match with the tag of what you read, or If-None-Match: * where nothing is to be there yet."),
     OUR_FAULT(
             500,
             "our-fault",
             "Our fault",
             "Something went wrong on our side; nothing that was asked is at fault.",
-            "The trace stands in the console where Layshaft was started. Whoever runs it can send it to its makers.");
+            "The trace stands in the console where Layshaft was started. Whoever runs it can send it to its makers."),
+    NOT_SAVED(
+            507,
+            "not-saved",
+            "Not saved",
+            "The disk did not take it; what was there before is as it was.",
+            "The refusal says why. Make room, or look at the rights of the folder, and send it again.");
 
     private final int status;
     private final String word;

@@ -6,16 +6,21 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.layshaft.kb.json.Schemas;
 
 /** The descriptions that are handed out: the schema of each answer, and the whole API in OpenAPI. */
 public final class SchemaFiles {
     private static final String FOLDER = "/org/layshaft/web/";
+    private static final String LAYOUT = "layout";
     private static final Pattern NAME = Pattern.compile("[a-z]+");
 
     private SchemaFiles() {}
 
-    /** The JSON Schema that an answer keeps to: {@code fit}; empty where there is none of this name. */
+    /** The JSON Schema that an answer keeps to, {@code fit}, or layouts do; empty where there is none of this name. */
     public static Optional<String> of(String answer) {
+        if (answer.equals(LAYOUT)) {
+            return Optional.of(Schemas.text(LAYOUT).toPrettyString());
+        }
         return NAME.matcher(answer).matches() ? read(answer + ".schema.json") : Optional.empty();
     }
 

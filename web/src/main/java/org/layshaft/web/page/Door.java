@@ -7,6 +7,7 @@ enum Door {
     ASK(Job.LOOK, "/", "What works"),
     ROAD(Job.LOOK, "/road", "On the road"),
     COMPARE(Job.LOOK, "/compare", "Side by side"),
+    BOARD(Job.LOOK, "/board", "Drawing board"),
     SUSPECTS(Job.DIAGNOSE, "/suspects", "What may be wrong"),
     SOUND(Job.DIAGNOSE, "/sound", "What sounds"),
     FIT(Job.PARTS, "/fit", "Does it fit"),

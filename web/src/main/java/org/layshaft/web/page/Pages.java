@@ -2,6 +2,7 @@ package org.layshaft.web.page;
 
 import java.util.List;
 import java.util.Optional;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.desk.Desk;
 import org.layshaft.web.desk.SoundRequest;
 
@@ -92,6 +93,11 @@ public final class Pages {
     /** The page of what meets a wish. */
     public WishPage wish() {
         return wish;
+    }
+
+    /** The drawing board. */
+    public BoardPage board(Library library) {
+        return new BoardPage(library, templates);
     }
 
     /** The page of the bench. */

@@ -22,11 +22,16 @@ final class Visit implements AutoCloseable {
     private static final Path SCREENSHOTS = Path.of("target/screenshots");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
-    private final Served served = new Served();
+    private final Served served;
     private final ChromeDriver driver;
 
     Visit(ChromeDriver driver) {
+        this(driver, new Served());
+    }
+
+    Visit(ChromeDriver driver, Served served) {
         this.driver = driver;
+        this.served = served;
     }
 
     void go(String pathAndQuery) {

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -28,9 +29,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.layshaft.web.Demo;
+import org.layshaft.web.board.Library;
 import org.layshaft.web.http.Route.Face;
 import org.layshaft.web.json.SchemaFiles;
-import org.layshaft.web.page.Pages;
 
 /** The description of the API says what the handlers really do: addresses, parameters, answers and refusals. */
 class OpenApiTest {
@@ -66,9 +67,20 @@ class OpenApiTest {
 
     @Test
     void itNamesEveryAddressOfTheApiAndNoOther() {
-        Set<String> described = operations().map(Operation::pattern).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> described = new TreeSet<>();
+        DESCRIPTION
+                .get("paths")
+                .fields()
+                .forEachRemaining(path -> path.getValue()
+                        .fieldNames()
+                        .forEachRemaining(method -> described.add(method.toUpperCase(Locale.ROOT) + " "
+                                + path.getKey().replaceAll("\\{[a-z]+}", "*"))));
 
-        assertEquals(routes().map(Route::pattern).collect(Collectors.toCollection(TreeSet::new)), described);
+        assertEquals(
+                routes().flatMap(route ->
+                                route.methods().keySet().stream().map(method -> method + " " + route.pattern()))
+                        .collect(Collectors.toCollection(TreeSet::new)),
+                described);
     }
 
     @ParameterizedTest
@@ -134,8 +146,7 @@ class OpenApiTest {
     }
 
     private static Stream<Route> routes() {
-        return Routes.over(Demo.desk(), new Pages(Demo.desk())).stream()
-                .filter(route -> Face.of(route.pattern()) == Face.API);
+        return Routes.over(Library.fixed(Demo.desk())).stream().filter(route -> Face.of(route.pattern()) == Face.API);
     }
 
     private static void assertDescribed(Operation operation, String address, Set<Integer> statuses) {
@@ -150,6 +161,9 @@ class OpenApiTest {
         JsonNode content = DESCRIPTION.at(at.substring(1)).get("content");
         String media = reply.headers().firstValue("Content-Type").orElseThrow();
         assertTrue(content.has(media), () -> address + " gave " + media);
+        if (media.startsWith("text/plain")) {
+            return;
+        }
         Schema schema = SCHEMAS.getSchema(SchemaLocation.of(HERE
                 + "openapi.json"
                 + at.replace("{", "%7B").replace("}", "%7D")

@@ -17,11 +17,11 @@ record Operation(String path, JsonNode node) {
 
     static List<Operation> all(JsonNode description) {
         List<Operation> all = new ArrayList<>();
-        description
-                .get("paths")
-                .fields()
-                .forEachRemaining(entry ->
-                        all.add(new Operation(entry.getKey(), entry.getValue().get("get"))));
+        description.get("paths").fields().forEachRemaining(entry -> {
+            if (entry.getValue().has("get")) {
+                all.add(new Operation(entry.getKey(), entry.getValue().get("get")));
+            }
+        });
         return all;
     }
 
