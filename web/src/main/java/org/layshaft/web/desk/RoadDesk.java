@@ -5,10 +5,12 @@ import static org.layshaft.web.desk.BadInputException.Kind.UNFIT;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -120,14 +122,14 @@ public final class RoadDesk {
     }
 
     private static Telling<List<Tooth>> teeth(RoadSpeeds speeds, Telling<Revs> revs) {
-        return revs.then(range -> Telling.all(forward(speeds.gearing()).stream()
+        return revs.then(range -> Telling.all(byFallingRatio(speeds.gearing()).stream()
                         .map(gear -> speeds.kmhAt(gear, range.highestRpm()))
                         .toList())
                 .map(ends -> teeth(speeds.gearing(), range, ends)));
     }
 
     private static List<Tooth> teeth(Gearing gearing, Revs revs, List<Fraction> ends) {
-        List<String> gears = forward(gearing);
+        List<String> gears = byFallingRatio(gearing);
         List<Tooth> teeth = new ArrayList<>();
         for (int i = 0; i < gears.size(); i++) {
             Fraction from = i == 0
@@ -150,6 +152,13 @@ public final class RoadDesk {
                 .filter(gear -> gear.getValue().signum() > 0)
                 .map(Map.Entry::getKey)
                 .toList();
+    }
+
+    /** The way up, whatever levers it takes; of gears that differ in nothing but a lock, the first. */
+    private static List<String> byFallingRatio(Gearing gearing) {
+        Map<Fraction, String> byRatio = new TreeMap<>(Comparator.reverseOrder());
+        forward(gearing).forEach(gear -> byRatio.putIfAbsent(gearing.ratios().get(gear), gear));
+        return List.copyOf(byRatio.values());
     }
 
     private static Telling<Against> against(Resistance resistance) {

@@ -1,5 +1,6 @@
 package org.layshaft.web.gallery;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -136,7 +137,7 @@ public record Likeness(Box box, Family family, int forward, int reverse, int sha
     boolean overdrive() {
         return box.gears().stream()
                 .filter(gear -> gear.direction() == Direction.FORWARD)
-                .reduce((first, second) -> second)
+                .min(Comparator.comparing(DerivedGear::ratio))
                 .filter(top -> leaves(top).compareTo(Fraction.ONE) > 0)
                 .isPresent();
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.layshaft.engine.exact.Fraction;
+import org.layshaft.engine.road.Gearing;
 import org.layshaft.engine.road.Gradient;
 import org.layshaft.engine.road.RoadTable;
 import org.layshaft.engine.road.TopSpeed;
@@ -198,15 +199,18 @@ public final class RoadPage {
     }
 
     private static RowView row(RoadTable.Row row, RoadAnswer answer) {
+        // where several levers select, the next in the list may be a lower gear: that is no step up
+        Optional<Gearing.Step> up =
+                row.step().filter(step -> step.ratio().compareTo(Fraction.ONE) > 0);
         return new RowView(
                 row.gear(),
                 NumberView.of(row.ratio()),
                 shown(row.overall().value(), 3),
-                shown(row.step().map(step -> step.ratio()), 3),
-                row.step().map(step -> percent(step.drop().toDouble() * 100, 0)).orElse(NONE),
+                shown(up.map(Gearing.Step::ratio), 3),
+                up.map(step -> percent(step.drop().toDouble() * 100, 0)).orElse(NONE),
                 shown(row.kmhPer1000Rpm().value().map(answer.units().speed()::fromKmh), 1),
                 shown(row.rpm().flatMap(Telling::value), 0),
-                shown(row.rpmAfterShiftUp().flatMap(Telling::value), 0),
+                up.isPresent() ? shown(row.rpmAfterShiftUp().flatMap(Telling::value), 0) : NONE,
                 row.steepest().value().map(RoadPage::slope).orElse(NONE));
     }
 

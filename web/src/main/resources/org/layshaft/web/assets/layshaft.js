@@ -38,6 +38,13 @@
     else if (fresh) document.querySelector('.doors').before(document.adoptNode(fresh));
   };
 
+  // Where the doors are wider than the window, the one that one is at is to be seen.
+  const bringDoor = () => {
+    const doors = document.querySelector('.doors');
+    const current = doors && doors.querySelector('[aria-current]');
+    if (current) doors.scrollLeft = current.offsetLeft - doors.offsetLeft - (doors.clientWidth - current.offsetWidth) / 2;
+  };
+
   let latest = 0;
   let shown = new URL(location.href);
 
@@ -71,6 +78,7 @@
     const says = fresh.dataset.says || page.title;
     for (const selector of ['.skip', '.motto', '.chosen', '.doors']) put(page, selector);
     main().replaceWith(document.adoptNode(fresh));
+    bringDoor();
     document.getElementById('status').textContent = says;
     if (elsewhere) {
       const there = landed.hash && document.getElementById(landed.hash.slice(1));
@@ -111,5 +119,6 @@
     const url = new URL(location.href);
     if (url.pathname + url.search !== shown.pathname + shown.search) show(url, false, (event.state && event.state.top) || 0);
   });
+  bringDoor();
   addEventListener('beforeprint', () => document.querySelectorAll('.usual, .verdicts tr:not([data-verdict=works]) .why').forEach(each => { each.open = true; }));
 })();
