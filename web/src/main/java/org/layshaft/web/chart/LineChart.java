@@ -6,7 +6,7 @@ import org.layshaft.web.drawing.Svg;
 
 /**
  * Lines over two axes that begin at nothing. Each line is told by its name, which stands at it; lines of one sort have
- * one stroke.
+ * one stroke. Where there are many, names stand upright, and one that would cover another is left out.
  *
  * @param across what is along the foot, with its unit
  * @param up what is along the side, with its unit
@@ -20,6 +20,11 @@ public record LineChart(String across, String up, List<Line> lines) {
     private static final double TOP = 30;
     private static final double FOOT = 56;
     private static final double ROOM = 1.04;
+    /** More gears than these are many. */
+    private static final int FEW = 9;
+
+    private static final double ROOM_FOR_UPRIGHT = 1.3;
+    private static final double LETTER_HEIGHT = 14;
 
     public LineChart {
         lines = List.copyOf(lines);
@@ -80,11 +85,11 @@ public record LineChart(String across, String up, List<Line> lines) {
             return "";
         }
         Axis xs = Axis.fromZero(most(true) * ROOM, LEFT, WIDTH - RIGHT, 12);
-        Axis ys = Axis.fromZero(most(false) * ROOM, HEIGHT - FOOT, TOP, 7);
+        Axis ys = Axis.fromZero(most(false) * (many() ? ROOM_FOR_UPRIGHT : ROOM), HEIGHT - FOOT, TOP, 7);
         Svg svg = Frame.open(id, title, description, WIDTH, HEIGHT);
         grid(xs, ys, svg);
         lines.forEach(line -> draw(line, xs, ys, svg));
-        lines.forEach(line -> name(line, xs, ys, svg));
+        names(xs, ys, svg);
         return svg.close().toString();
     }
 
@@ -154,24 +159,52 @@ public record LineChart(String across, String up, List<Line> lines) {
         svg.close();
     }
 
-    private static void name(Line line, Axis xs, Axis ys, Svg svg) {
-        if (line.nameAt() == NameAt.NOWHERE) {
-            return;
+    private boolean many() {
+        return lines.stream().filter(line -> line.sort() == Sort.GEAR).count() > FEW;
+    }
+
+    /** From the last to the first: the highest gears are the farthest apart. */
+    private void names(Axis xs, Axis ys, Svg svg) {
+        double free = Double.POSITIVE_INFINITY;
+        for (int i = lines.size() - 1; i >= 0; i--) {
+            Line line = lines.get(i);
+            if (line.nameAt() == NameAt.NOWHERE) {
+                continue;
+            }
+            double x = xs.at(line.named().x());
+            double y = ys.at(line.named().y());
+            if (!many() || line.sort() != Sort.GEAR) {
+                boolean late = x > WIDTH - RIGHT - 60;
+                name(
+                        line,
+                        late ? x - 4 : x,
+                        line.sort() == Sort.AGAINST ? y + 20 : y - 7,
+                        late ? "end" : "middle",
+                        svg);
+            } else if (x < free - LETTER_HEIGHT) {
+                svg.open(
+                        "g",
+                        "transform",
+                        "translate(%s %s) rotate(-90)".formatted(Svg.number(x + 5), Svg.number(y - 7)));
+                name(line, 0, 0, "start", svg);
+                svg.close();
+                free = x;
+            }
         }
-        Point at = line.named();
-        double x = xs.at(at.x());
-        boolean late = x > WIDTH - RIGHT - 60;
+    }
+
+    private static void name(Line line, double x, double y, String anchor, Svg svg) {
         svg.say(
                 "text",
                 line.name(),
                 "class",
                 "series " + line.sort().word,
                 "x",
-                late ? x - 4 : x,
+                x,
                 "y",
-                line.sort() == Sort.AGAINST ? ys.at(at.y()) + 20 : ys.at(at.y()) - 7,
+                y,
                 "text-anchor",
-                late ? "end" : "middle",
+                anchor,
                 "font-weight",
                 "bold",
                 "font-size",

@@ -54,7 +54,7 @@ final class RoadFigures {
                                                         answer.layout().name(),
                                                         whole(teeth.get(0).toRpm())),
                                         sawWords(teeth)),
-                        "Unbroken: a gear, its name at its upper end. Dotted: the shift to the next, at one road speed.",
+                        "Unbroken: a gear, its name at its upper end where there is room for it; the table names all. Dotted: the shift to the next, at one road speed.",
                         null,
                         List.of("Gear", "Taken at, rpm", "that is, " + speed, "Left at, rpm", "that is, " + speed),
                         teeth.stream()

@@ -200,8 +200,7 @@ public final class RoadPage {
 
     private static RowView row(RoadTable.Row row, RoadAnswer answer) {
         // where several levers select, the next in the list may be a lower gear: that is no step up
-        Optional<Gearing.Step> up =
-                row.step().filter(step -> step.ratio().compareTo(Fraction.ONE) > 0);
+        Optional<Gearing.Step> up = row.step().filter(step -> step.ratio().compareTo(Fraction.ONE) > 0);
         return new RowView(
                 row.gear(),
                 NumberView.of(row.ratio()),

@@ -111,6 +111,32 @@ class FiguresTest {
     }
 
     @Test
+    void namesOfManyLinesDoNotCoverOneAnother() throws Exception {
+        List<Line> lines = IntStream.range(0, 20)
+                .mapToObj(i -> new Line(
+                        "gear " + i,
+                        Sort.GEAR,
+                        NameAt.END,
+                        List.of(new Point(0, 0), new Point(3 * Math.pow(1.17, i), 2000)),
+                        "gear " + i))
+                .toList();
+        Document figure = read(new LineChart("km/h", "rpm", lines).svg("it", "Many", "lines"));
+
+        List<Double> places = new ArrayList<>();
+        NodeList groups = figure.getElementsByTagName("g");
+        for (int i = 0; i < groups.getLength(); i++) {
+            String moved = ((Element) groups.item(i)).getAttribute("transform");
+            if (!moved.isEmpty()) {
+                places.add(Double.valueOf(moved.replaceAll("translate\\(([0-9.]+) .*", "$1")));
+            }
+        }
+        assertTrue(places.size() > 9 && places.size() < 20, places::toString);
+        for (int i = 1; i < places.size(); i++) {
+            assertTrue(places.get(i - 1) - places.get(i) >= 14, places::toString);
+        }
+    }
+
+    @Test
     void withoutAnythingToShowThereIsNoFigure() {
         assertEquals("", new RatioLadder(List.of()).svg("it", "None", "none"));
         assertEquals("", new LineChart("km/h", "N", List.of()).svg("it", "None", "none"));
