@@ -30,6 +30,18 @@
     return Promise.all(loaded).then(() => missing.length && dispatchEvent(new Event('layshaft:styled')));
   };
 
+  // Scripts that the new page has and this one has not; they find it as it is.
+  const scripted = page => {
+    const here = new Set([...document.scripts].map(script => script.getAttribute('src')));
+    for (const script of page.querySelectorAll('script[src]')) {
+      if (here.has(script.getAttribute('src'))) continue;
+      const own = document.createElement('script');
+      own.src = script.getAttribute('src');
+      own.async = false;
+      document.head.append(own);
+    }
+  };
+
   const put = (page, selector) => {
     const old = document.querySelector(selector);
     const fresh = page.querySelector(selector);
@@ -77,7 +89,11 @@
     const fresh = page.querySelector('main');
     const says = fresh.dataset.says || page.title;
     for (const selector of ['.skip', '.motto', '.chosen', '.doors']) put(page, selector);
-    main().replaceWith(document.adoptNode(fresh));
+    // the element stays: scripts of a page watch what is in it
+    main().id = 'main';
+    main().className = fresh.className;
+    main().replaceChildren(...fresh.childNodes);
+    scripted(page);
     bringDoor();
     document.getElementById('status').textContent = says;
     if (elsewhere) {

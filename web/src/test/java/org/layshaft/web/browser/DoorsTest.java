@@ -64,6 +64,24 @@ class DoorsTest {
         assertEquals(List.of(), visit.complaints());
     }
 
+    /** The tools of the drawing are those of a page that was come to from another. */
+    @Test
+    void whatAPageNeedsComesAlong() {
+        visit.go("/box?layout=curlew");
+        through("What works", "/?layout=curlew");
+        visit.until(any -> visit.driver()
+                .executeScript("return performance.getEntriesByType('resource').some(each => each.name.endsWith('/drawing.js'))")
+                .equals(true));
+        visit.the(".steps a[href*='gear=2']").click();
+        visit.untilAddressHas("gear=2");
+        String before = visit.the(".canvas svg").getCssValue("width");
+        visit.until(any -> {
+            visit.the("[data-tool=nearer]").click();
+            return !visit.the(".canvas svg").getCssValue("width").equals(before);
+        });
+        assertEquals(List.of(), visit.complaints());
+    }
+
     @Test
     void filesAreLeftToTheBrowser() {
         visit.go("/road?layout=curlew");
