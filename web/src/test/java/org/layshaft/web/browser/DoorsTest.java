@@ -70,7 +70,8 @@ class DoorsTest {
         visit.go("/box?layout=curlew");
         through("What works", "/?layout=curlew");
         visit.until(any -> visit.driver()
-                .executeScript("return performance.getEntriesByType('resource').some(each => each.name.endsWith('/drawing.js'))")
+                .executeScript(
+                        "return performance.getEntriesByType('resource').some(each => each.name.endsWith('/drawing.js'))")
                 .equals(true));
         visit.the(".steps a[href*='gear=2']").click();
         visit.untilAddressHas("gear=2");
