@@ -39,6 +39,12 @@ export class Form {
     if (focused) [...this.place.querySelectorAll('[data-at]')].find(each => each.dataset.at === focused)?.focus();
   }
 
+  // Shows anew where something is found; the fields stay, since somebody may be typing in one.
+  mark() {
+    const lines = this.found();
+    this.place.querySelectorAll('[data-stands]').forEach(each => each.toggleAttribute('data-found', lines.has(Number(each.dataset.stands))));
+  }
+
   put(text, focus) {
     this.change(text);
     this.draw(text);
@@ -154,8 +160,7 @@ export class Form {
       this.elsewhere(node, each, path, name),
       this.button('Take out', `${mark}#out`, () => this.put(remove(this.text, node, each)), { 'aria-label': `Take out ${name}` }));
     const line = lineOf(this.text, each.from);
-    const found = this.found().has(line);
-    return make('li', { 'data-found': found || null }, moves, each.value.kind === 'object'
+    return make('li', { 'data-stands': line, 'data-found': this.found().has(line) }, moves, each.value.kind === 'object'
       ? this.bare(each.value, rule, path)
       : this.loose(each, rule, path));
   }

@@ -115,5 +115,5 @@ export const offering = (area, schema, put) => {
     else close();
   });
   area.addEventListener('blur', close);
-  area.addEventListener('scroll', close);
+  area.addEventListener('scroll', () => { if (shown) place(); });
 };

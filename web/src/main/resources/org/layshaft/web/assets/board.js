@@ -155,7 +155,7 @@ const start = async () => {
       const answer = await reply.json();
       if (!reply.ok) throw new Error(answer.detail);
       show(answer);
-      form.place.hidden || form.draw(area.value);
+      form.mark();
     } catch (problem) {
       if (problem.name !== 'AbortError') the('verdict').textContent = `It cannot be looked at: ${problem.message}. The text is still here.`;
     }

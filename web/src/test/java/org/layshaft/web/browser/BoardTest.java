@@ -176,8 +176,12 @@ class BoardTest {
         visit.screenshot("board-form-390");
     }
 
+    /** The form is drawn anew after each change, so the field may be another meanwhile. */
     private void set(String at, String value) {
-        visit.the("[data-at='%s']".formatted(at)).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
+        visit.until(any -> {
+            visit.the("[data-at='%s']".formatted(at)).sendKeys(Keys.chord(Keys.CONTROL, "a"), value, Keys.TAB);
+            return true;
+        });
     }
 
     private String value() {
