@@ -19,6 +19,10 @@ public final class Judging {
 
     private static final Supplier<String> UNNAMED = () -> "";
 
+    private static final Optional<Judgement> HOLDS = alone(Outcome.HOLDS);
+    private static final Optional<Judgement> FAILS = alone(Outcome.FAILS);
+    private static final Optional<Judgement> UNTOLD = alone(Outcome.UNTOLD);
+
     private final Meeting meeting;
     private final Fitted before;
     private final Fitted now;
@@ -160,6 +164,9 @@ public final class Judging {
         boolean words = Double.isNaN(a.number());
         double off = words ? 0 : a.number() - b.number();
         boolean holds = words ? a.text().equals(b.text()) : Math.abs(off) <= ROUNDING;
+        if (brief) {
+            return alone(holds);
+        }
         return Optional.of(judgement(
                 holds,
                 List.of(Figure.of(first.name(), a), Figure.of(second.name(), b)),
@@ -197,6 +204,9 @@ public final class Judging {
         }
         double off = Math.max(least - figure.number(), figure.number() - most);
         boolean holds = off <= ROUNDING;
+        if (brief) {
+            return alone(holds);
+        }
         return Optional.of(judgement(
                 holds,
                 shown,
@@ -204,10 +214,7 @@ public final class Judging {
                 holds ? Optional.empty() : Optional.of(Figure.of("the limit", off, figure.unit()))));
     }
 
-    private String bounds(double least, double most, Unit unit) {
-        if (brief) {
-            return "";
-        }
+    private static String bounds(double least, double most, Unit unit) {
         if (Double.isInfinite(most)) {
             return "must be at least %s%s".formatted(Figure.decimal(least), unit.suffix());
         }
@@ -218,18 +225,38 @@ public final class Judging {
 
     /** Something that is or is not so, with the figures that show it. */
     public Optional<Judgement> holds(boolean holds, List<Figure> figures, Limit limit) {
-        return isUntold() ? untold() : Optional.of(judgement(holds, figures, limit, Optional.empty()));
+        if (isUntold()) {
+            return untold();
+        }
+        return brief ? alone(holds) : Optional.of(judgement(holds, figures, limit, Optional.empty()));
     }
 
     /** That it cannot be told, with all that was asked for and not there. */
     public Optional<Judgement> untold() {
-        List<Missing> each = brief ? List.of() : missing.stream().distinct().toList();
-        return Optional.of(
-                new Judgement(check, meeting, Outcome.UNTOLD, List.of(), Limit.SAME, each, Optional.empty(), ""));
+        return brief
+                ? UNTOLD
+                : Optional.of(new Judgement(
+                        check,
+                        meeting,
+                        Outcome.UNTOLD,
+                        List.of(),
+                        Limit.SAME,
+                        missing.stream().distinct().toList(),
+                        Optional.empty(),
+                        ""));
     }
 
     private Judgement judgement(boolean holds, List<Figure> figures, Limit limit, Optional<Figure> missedBy) {
-        Outcome outcome = holds ? Outcome.HOLDS : Outcome.FAILS;
-        return new Judgement(check, meeting, outcome, brief ? List.of() : figures, limit, List.of(), missedBy, "");
+        return new Judgement(
+                check, meeting, holds ? Outcome.HOLDS : Outcome.FAILS, figures, limit, List.of(), missedBy, "");
+    }
+
+    private static Optional<Judgement> alone(boolean holds) {
+        return holds ? HOLDS : FAILS;
+    }
+
+    /** Nobody asks such a judgement for more than its outcome. */
+    private static Optional<Judgement> alone(Outcome outcome) {
+        return Optional.of(new Judgement(null, null, outcome, List.of(), Limit.SAME, List.of(), Optional.empty(), ""));
     }
 }

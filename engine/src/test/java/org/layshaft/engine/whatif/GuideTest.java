@@ -46,13 +46,17 @@ class GuideTest {
         Path layouts = Files.createDirectory(pack.resolve("layouts"));
         Path modes = Files.createDirectory(pack.resolve("failure-modes"));
         Path catalogues = Files.createDirectory(pack.resolve("catalogues"));
+        Path phrases = Files.createDirectory(pack.resolve("phrases"));
         for (MatchResult found :
                 EXAMPLE.matcher(Files.readString(GUIDE)).results().toList()) {
             String example = found.group(1);
             Matcher id = ID.matcher(example);
-            Path others = example.contains("layshaft/catalogue/1")
-                    ? catalogues.resolve("parts.json")
-                    : modes.resolve("fork.json");
+            Path others = modes.resolve("fork.json");
+            if (example.contains("layshaft/catalogue/1")) {
+                others = catalogues.resolve("parts.json");
+            } else if (example.contains("layshaft/phrases/1")) {
+                others = phrases.resolve("questions.json");
+            }
             Files.writeString(id.find() ? layouts.resolve(id.group(1) + ".json") : others, example);
         }
         reading = PackReader.check(List.of(pack));
