@@ -93,6 +93,7 @@
     main().id = 'main';
     main().className = fresh.className;
     main().replaceChildren(...fresh.childNodes);
+    main().removeAttribute('aria-busy');
     scripted(page);
     bringDoor();
     document.getElementById('status').textContent = says;
