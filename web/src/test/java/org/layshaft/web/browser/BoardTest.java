@@ -111,21 +111,19 @@ class BoardTest {
         visit.until(any -> visit.the("#text").getDomAttribute("aria-autocomplete") != null);
         caretBehind("\"gear\": \"cluster-first\", \"teeth\": 20");
         text.sendKeys(", \"mod");
-        assertEquals(
-                "module_mm",
-                visit.the(".offers [aria-selected='true']")
-                        .getText()
-                        .lines()
-                        .findFirst()
-                        .orElse(""));
+        untilOffered("module_mm");
         text.sendKeys(Keys.ENTER);
-        assertTrue(value().contains("\"teeth\": 20, \"module_mm\":  }"), this::value);
+        visit.until(any -> value().contains("\"teeth\": 20, \"module_mm\":  }"));
         text.sendKeys("2.5, \"meshes\": \"fir");
-        assertTrue(visit.the(".offers [aria-selected='true']").getText().startsWith("first"));
+        untilOffered("first");
         text.sendKeys(Keys.ENTER);
-        assertTrue(value().contains("\"meshes\": \"first\" }"), this::value);
+        visit.until(any -> value().contains("\"meshes\": \"first\" }"));
         text.sendKeys(Keys.chord(Keys.CONTROL, Keys.SPACE), Keys.ESCAPE);
         assertFalse(visit.the(".offers").isDisplayed());
+    }
+
+    private void untilOffered(String first) {
+        visit.until(any -> visit.the(".offers [aria-selected='true']").getText().startsWith(first));
     }
 
     @Test
