@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.layshaft.web.Demo;
+import org.layshaft.web.asking.Intent;
 
 /** What stands in the HTML itself, and so is there without a script. */
 class PageTest {
@@ -89,11 +92,31 @@ class PageTest {
 
     @Test
     void examplesAreUnderstood() {
-        List<String> examples = new Examples(Demo.desk()).of(Demo.layout("curlew"));
+        List<String> examples = new Examples(Demo.desk())
+                .of(Demo.layout("curlew")).stream().map(Examples.Example::text).toList();
 
         assertTrue(examples.size() >= 6, examples::toString);
         examples.forEach(
                 example -> assertTrue(PAGES.page(CURLEW.asking(example)).contains("Understood as"), example));
+    }
+
+    @Test
+    void everyIntentBelongsToASubject() {
+        for (Intent intent : Intent.values()) {
+            assertEquals(intent.isOfParts(), Subject.of(intent) == Subject.PARTS, intent.word());
+        }
+    }
+
+    @Test
+    void oneStartsFromAFewQuestionsThatAreNotOfParts() {
+        Matcher few = Pattern.compile("<ul class=\"first-questions\".*?</ul>", Pattern.DOTALL)
+                .matcher(PAGES.page(CURLEW));
+
+        assertTrue(few.find());
+        assertEquals(4, few.group().split("<li>").length - 1, few.group());
+        assertTrue(few.group().contains("gears still work"), few.group());
+        assertFalse(few.group().contains("SM-"), few.group());
+        assertFalse(PAGES.page(CURLEW.asking("trace the power in third")).contains("first-questions"));
     }
 
     @Test
