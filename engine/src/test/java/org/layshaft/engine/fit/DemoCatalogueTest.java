@@ -83,6 +83,19 @@ class DemoCatalogueTest {
         assertEquals(Map.of(), unfit);
     }
 
+    /** Teeth alike and shafts across are not enough: the axes of the other drive stand 24 mm further apart. */
+    @Test
+    void a_speed_drive_serves_only_where_its_axes_meet() {
+        assertEquals(
+                FitVerdict.FITS,
+                serve("curlew-early", "SM-1185", "speed-driven").verdict());
+        assertEquals(
+                FitVerdict.FITS, serve("greenshank", "SM-1182", "speed-driven").verdict());
+        assertEquals(List.of("speed-centre"), failing(serve("redshank", "SM-1180", "speed-driven")));
+        assertEquals(List.of("speed-centre"), failing(serve("plover-first", "SM-1180", "speed-driven")));
+        assertEquals(List.of("speed-centre"), failing(serve("curlew-early", "SM-2165", "speed-driven")));
+    }
+
     /** What is only sold whole wants the rest of it, though the like of that stands in the box. */
     private static FitVerdict expected(String number) {
         return COUNTER.boxes()

@@ -22,6 +22,8 @@ class AxleAndSpeedDriveTest {
             carrier-ratio         | ring-gear     | ''     | toothing/teeth              | 45    | 46
             carrier-ratio         | ring-gear     | ''     | toothing/teeth              | 34    | 33
             carrier-ratio         | output        | pinion | toothing/teeth              | 10    | 9
+            speed-centre          | speed-driven  | ''     | toothing/teeth              | 15    | 16
+            speed-centre          | speed-driven  | ''     | toothing/profile_shift      | 0.25  | 0.35
             speed-module          | speed-driven  | ''     | toothing/module_mm          | 1.75  | 1.5
             speed-pressure-angle  | speed-driven  | ''     | toothing/pressure_angle_deg | 20    | 14.5
             speed-helix           | speed-driven  | ''     | toothing/helix_deg          | 18    | 20

@@ -69,6 +69,7 @@ final class FittingBoxes {
     static FittingBox speedDriveAlongside() {
         return FittingBox.phalarope()
                 .always("speed-driving", "", Fact.of(FactName.HELIX_DEG, 0))
-                .always("speed-driven", "", Fact.of(FactName.HELIX_DEG, 0));
+                .always("speed-driven", "", Fact.of(FactName.HELIX_DEG, 0))
+                .always("box-case", "speed-driving/speed-driven", Fact.of(FactName.CENTRE_MM, 20.125));
     }
 }
