@@ -18,6 +18,8 @@ class DenialTest {
                 "the 3-4 fork is not bent",
                 "the 3-4 fork isn't bent, which gears work",
                 "1-2 fork bent and the 3-4 fork not badly bent",
+                "if I don't break third gear does it still drive",
+                "which gears work if the third gear didn't strip",
                 "which gears work if the third gear was never stripped"
             })
     void a_denied_failure_is_refused_by_name(String words) {

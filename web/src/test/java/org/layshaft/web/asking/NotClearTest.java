@@ -79,6 +79,7 @@ class NotClearTest {
                 "curlew | fork stripped | The fork cannot be stripped here. It can be: worn, bent, pin-sheared, broken, misplaced.",
                 "plover | interlock pin missing | Plover has no interlock pin; Avocet and Curlew have.",
                 "curlew | sixth gear ratio | Curlew has no sixth gear. It has 1st, 2nd, 3rd, 4th, 5th and reverse.",
+                "curlew | what is the ratio of 7th gear | Curlew has no 7th gear. It has 1st, 2nd, 3rd, 4th, 5th and reverse.",
                 "curlew | does the differential turn in third | Curlew has no differential; Plover has.",
                 "curlew | fifth gear stripped | Curlew has no wheel of its own for 5th.",
                 "curlew | 3-4 fork bent with a flux capacitor | I did not understand what to make of “flux capacitor”.",

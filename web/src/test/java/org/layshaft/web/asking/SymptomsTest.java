@@ -22,6 +22,9 @@ class SymptomsTest {
             growls pulling and on the overrun in 3rd but fine in 4th | pulling 3: growls; overrun 3: growls; pulling 4: not growls; overrun 4: not growls
             does not jump out of 2nd | 2: not jumps-out
             vibrates in top gear | 5: vibrates
+            growls in all gears except 4th           | 1, 2, 3, 5, R: growls; 4: not growls
+            growls in every gear, apart from fourth and fifth | 1, 2, 3, R: growls; 4, 5: not growls
+            growls except in third | growls; 3: not growls
             growls in third with the pedal down | in-gear-pedal-down 3: growls
             """)
     void wordsComeToObservations(String words, String written) {

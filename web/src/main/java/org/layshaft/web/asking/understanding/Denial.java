@@ -6,7 +6,9 @@ import java.util.Set;
 /** A failure that is said not to be there: "3-4 fork not bent". It must not be taken for one that is. */
 final class Denial {
     /** Words that deny; none of them must be taken for a mistyped other. */
-    static final Set<String> DENYING = Set.of("not", "isnt", "arent", "wasnt", "werent", "aint", "never", "no");
+    static final Set<String> DENYING = Set.of(
+            "not", "isnt", "arent", "wasnt", "werent", "aint", "never", "no", "dont", "doesnt", "didnt", "hasnt",
+            "havent", "hadnt", "wont", "wouldnt", "cant", "cannot", "couldnt", "nor");
 
     private Denial() {}
 

@@ -76,7 +76,9 @@ public final class Listener {
 
     /** What these words ask of this box. */
     public Understanding understand(String typed) {
-        Optional<OpenListener.Found> atLarge = open.hear(typed, this::hear);
+        Optional<OpenListener.Found> atLarge = open.hear(typed, this::hear)
+                .filter(found ->
+                        !found.fit().phrase().intent().equals(Intent.DEFINE.word()) || !namesNoSuchGear(typed));
         if (atLarge.filter(found -> found.score() >= SURE).isPresent()) {
             return atLarge(atLarge.get(), typed);
         }
@@ -112,6 +114,12 @@ public final class Listener {
                                         : "; not understood and left aside: " + quoted(noticed.unknown())),
                         List.of()))
                 : Optional.empty();
+    }
+
+    /** Whoever names a gear that this box has not does not ask what a gear is. */
+    private boolean namesNoSuchGear(String typed) {
+        return hear(typed).mentions().stream()
+                .anyMatch(mention -> mention.one(Meaning.NoSuchGear.class).isPresent());
     }
 
     private boolean speaksOfNoFailure(String typed) {

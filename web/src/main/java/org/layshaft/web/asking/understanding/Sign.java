@@ -29,6 +29,9 @@ sealed interface Sign {
     /** That another thing begins: {@code but}. */
     record Break() implements Sign {}
 
+    /** That the gears named next are left out: {@code except}. */
+    record Except() implements Sign {}
+
     /** That it changes nothing. */
     record Aside() implements Sign {}
 }

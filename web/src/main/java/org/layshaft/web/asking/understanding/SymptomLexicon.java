@@ -20,6 +20,9 @@ import org.layshaft.kb.words.Words;
 
 /** Every word that counts where somebody tells of one box what they notice. */
 final class SymptomLexicon {
+    private static final List<String> EXCEPT =
+            List.of("except", "except for", "excepting", "apart from", "other than", "bar", "save for", "aside from");
+
     private final Map<List<String>, Sign> signs = new HashMap<>();
     private int longest;
 
@@ -28,6 +31,7 @@ final class SymptomLexicon {
         words.notices()
                 .forEach((id, term) -> forms(id, term)
                         .forEach(form -> inflected(form).forEach(each -> add(each, new Sign.OfNotice(id)))));
+        EXCEPT.forEach(form -> add(Tokens.normal(form), new Sign.Except()));
         phrases.quiet().forEach(form -> add(form, new Sign.Quiet()));
         phrases.notNoticed().forEach(form -> add(form, new Sign.Not()));
         phrases.breaks().forEach(form -> add(form, new Sign.Break()));

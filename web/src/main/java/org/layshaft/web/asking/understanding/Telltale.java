@@ -24,6 +24,8 @@ final class Telltale {
     private final List<Situation> situations = new ArrayList<>();
     private List<Situation> lastSituations = List.of();
     private final List<String> gears = new ArrayList<>();
+    private final List<String> spared = new ArrayList<>();
+    private boolean sparing;
     private Optional<Heat> heat = Optional.empty();
     private boolean not;
     private boolean comma;
@@ -34,12 +36,13 @@ final class Telltale {
     }
 
     void hear(Sign sign) {
-        boolean anotherGear = sign instanceof Sign.In && afterGear;
+        boolean anotherGear = sign instanceof Sign.Except || sign instanceof Sign.In && (afterGear || sparing);
         boolean tells = !(sign instanceof Sign.Aside);
         if (comma && tells && !anotherGear && (notice.isPresent() || not || !gears.isEmpty())) {
             finish();
         }
         comma &= !tells;
+        sparing &= !tells || sign instanceof Sign.In;
         if (sign instanceof Sign.OfNotice seen) {
             noticed(seen.notice(), false);
         } else if (sign instanceof Sign.Quiet) {
@@ -53,6 +56,10 @@ final class Telltale {
             heat = Optional.of(warm.heat());
         } else if (sign instanceof Sign.AfterWork) {
             afterWork = true;
+        } else if (sign instanceof Sign.Except) {
+            sparing = true;
+        } else if (sign instanceof Sign.In in && sparing) {
+            spare(in.gears());
         } else if (sign instanceof Sign.In in) {
             in(in.gears());
         } else if (sign instanceof Sign.Break) {
@@ -105,6 +112,12 @@ final class Telltale {
         some.stream().filter(gear -> !gears.contains(gear)).forEach(gears::add);
     }
 
+    /** In these gears it is the other way about. */
+    private void spare(List<String> some) {
+        gears.removeAll(some);
+        some.stream().filter(gear -> !spared.contains(gear)).forEach(spared::add);
+    }
+
     private void finish() {
         Optional<String> what = notice.or(() -> lastNotice);
         boolean says = notice.isPresent() || not || !gears.isEmpty() || !situations.isEmpty();
@@ -115,18 +128,20 @@ final class Telltale {
                     : List.copyOf(situations);
             Stream<Optional<Situation>> each =
                     when.isEmpty() ? Stream.of(Optional.empty()) : when.stream().map(Optional::of);
-            each.forEach(situation -> observations.add(new Observation(
-                    what.get(),
-                    situation,
-                    situation.filter(at -> !at.isInGear()).isPresent() ? List.of() : gears,
-                    !not,
-                    heat)));
+            each.forEach(situation -> {
+                boolean standing = situation.filter(at -> !at.isInGear()).isPresent();
+                observations.add(new Observation(what.get(), situation, standing ? List.of() : gears, !not, heat));
+                if (!spared.isEmpty() && !standing) {
+                    observations.add(new Observation(what.get(), situation, spared, not, heat));
+                }
+            });
             lastNotice = what;
             lastSituations = when;
         }
         if (says && what.isPresent() || notice.isPresent()) {
             situations.clear();
             gears.clear();
+            spared.clear();
             notice = Optional.empty();
             heat = Optional.empty();
             not = false;
