@@ -2,6 +2,7 @@ package org.layshaft.kb.keeping;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
@@ -46,6 +47,9 @@ final class Refused {
         }
         if (problem instanceof AccessDeniedException || said.contains("permission denied")) {
             return "it may not be written or read by whoever runs Layshaft. Look at the rights of its folder.";
+        }
+        if (problem instanceof FileAlreadyExistsException || said.contains("not a directory")) {
+            return "a file is where a folder is to be. Name another folder, or move the file away.";
         }
         return "the disk says \"%s\". Look whether its folder is still there.".formatted(said);
     }

@@ -20,8 +20,7 @@ class NewCommandTest {
 
     private Ran copied(String from, String id, String... more) {
         String[] all = new String[7 + more.length];
-        System.arraycopy(
-                new String[] {"new", "--from", from, "--id", id, "--into", folder.toString()}, 0, all, 0, 7);
+        System.arraycopy(new String[] {"new", "--from", from, "--id", id, "--into", folder.toString()}, 0, all, 0, 7);
         System.arraycopy(more, 0, all, 7, more.length);
         return Ran.with(all);
     }
@@ -68,6 +67,17 @@ class NewCommandTest {
         assertEquals(2, ran.status());
         assertTrue(ran.err().contains("curlew"), ran::err);
         assertFalse(Files.exists(folder.resolve("own")));
+    }
+
+    @Test
+    void aFileInTheWayOfTheFolderIsSaid() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "kept");
+
+        Ran ran = Ran.with("new", "--from", "curlew", "--id", "mine", "--into", file.toString());
+
+        assertEquals(2, ran.status(), ran::out);
+        assertTrue(ran.err().contains("a file is where a folder is to be"), ran::err);
+        assertEquals("kept", Files.readString(file));
     }
 
     @ParameterizedTest
