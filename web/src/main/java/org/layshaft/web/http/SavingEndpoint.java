@@ -49,11 +49,18 @@ final class SavingEndpoint {
                             + " and a folder.");
         }
         String id = call.rest();
-        if (!Library.idIn(call.body()).equals(Optional.of(id))) {
+        Optional<String> written = Library.idIn(call.body());
+        if (written.isEmpty()) {
+            return problem(
+                    ProblemKind.UNFIT,
+                    "No id can be read in the text that is sent. Look whether it is whole, and begins with a brace and an id:"
+                            + " { \"id\": \"%s\".".formatted(id));
+        }
+        if (!written.get().equals(id)) {
             return problem(
                     ProblemKind.UNFIT,
                     "The text has the id \"%s\", and is sent to \"%s\". Let both be the same."
-                            .formatted(Library.idIn(call.body()).orElse(""), id));
+                            .formatted(written.get(), id));
         }
         try {
             return save(new Place(pack(call), id, false), call, shelf.get());

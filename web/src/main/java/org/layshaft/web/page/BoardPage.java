@@ -119,7 +119,7 @@ public final class BoardPage {
     /** Saves a text over what is there, having seen that. */
     public BoardReply saveOver(BoardForm form) {
         return saving(form, () -> {
-            Place place = form.opened().flatMap(BoardAddress::read).orElseThrow();
+            Place place = whatIsThere(form);
             return save(form, place, form.version());
         });
     }
@@ -140,10 +140,17 @@ public final class BoardPage {
     /** Gives way to what is there; the text is put with the earlier versions. */
     public BoardReply giveWay(BoardForm form) {
         return saving(form, () -> {
-            Place place = form.opened().flatMap(BoardAddress::read).orElseThrow();
+            Place place = whatIsThere(form);
             library.shelf().orElseThrow().putAside(place, form.text());
             return BoardReply.to(BoardAddress.opening(place) + "&done=aside");
         });
+    }
+
+    private static Place whatIsThere(BoardForm form) {
+        return form.opened()
+                .flatMap(BoardAddress::read)
+                .orElseThrow(() -> new BadInputException(
+                        UNKNOWN, "It is not said which layout is meant. Open it on the drawing board once more."));
     }
 
     private interface Saving {

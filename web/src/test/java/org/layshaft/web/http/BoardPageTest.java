@@ -60,6 +60,19 @@ class BoardPageTest {
     }
 
     @Test
+    void aChoiceBetweenTwoTextsWithoutWhatIsThereIsRefusedAndTheTextComesBack() {
+        for (String choice : new String[] {"over", "give-way"}) {
+            for (String opened : new String[] {"", "zz", "own/../x"}) {
+                HttpResponse<String> reply = served.post("/board", "text", DUNLIN, "do", choice, "opened", opened);
+
+                assertEquals(422, reply.statusCode(), reply::body);
+                assertTrue(reply.body().contains("It is not said which layout is meant."), reply::body);
+                assertTrue(reply.body().contains("&quot;id&quot;: &quot;dunlin&quot;"), reply::body);
+            }
+        }
+    }
+
+    @Test
     void aCheckShowsFindingsAtTheirLinesAndKeepsTheText() {
         String text = DUNLIN.replace("\"teeth\": 40 }", "\"teeth\": 41 }").replace("20, \"meshes\"", "2, \"meshes\"");
         HttpResponse<String> reply = served.post("/board", "text", text.replace("\n", "\r\n"), "do", "check");

@@ -110,6 +110,9 @@ class SavingApiTest {
 
     @Test
     void namesThatCannotBeAndIdsThatAreNotTheSameAreRefused() {
+        String cut = served.sendJson("PUT", "/api/layouts/one", "{\"id\"", "If-None-Match", "*")
+                .body();
+        assertTrue(cut.contains("No id can be read in the text that is sent."), cut);
         assertEquals(422, put("con", "If-None-Match", "*").statusCode());
         assertEquals(
                 422,
