@@ -12,8 +12,8 @@ import org.layshaft.kb.json.Report;
 final class PatternNotation {
     private static final List<String> SLOTS = List.of("{gear}", "{part}", "{faults}");
     private static final List<String> SLOTS_OF_PARTS = List.of(
-            "{set}", "{box}", "{place}", "{from}", "{to}", "{gear}", "{other}", "{rpm}", "{kmh}", "{ratio}", "{teeth}",
-            "{tip}", "{helix}");
+            "{set}", "{box}", "{place}", "{from}", "{to}", "{gear}", "{other}", "{rpm}", "{kmh}", "{mph}", "{ratio}",
+            "{teeth}", "{tip}", "{helix}");
 
     /** What is asked of parts, and has slots of its own. */
     private static final Set<String> OF_PARTS = Set.of(

@@ -47,7 +47,7 @@ public final class FitDesk {
                     MISSING, "Neither a set nor a box is given. Give the number of a set, the id of a box, or both."));
         }
         Optional<PartSet> set = request.set().flatMap(number -> written.unlessRefused(() -> parts.set(number)));
-        Optional<Integer> serial = written.whole("serial number", request.serial(), "1250");
+        Optional<Integer> serial = written.serial(request.serial());
         if (serial.isPresent() && request.box().isEmpty()) {
             written.add(
                     new BadInputException(MISSING, "A serial number says nothing without its box. Give the box too."));

@@ -12,6 +12,7 @@ import org.layshaft.engine.fit.Missing;
 import org.layshaft.engine.fit.Placement;
 import org.layshaft.engine.fit.Serving;
 import org.layshaft.engine.words.Names;
+import org.layshaft.kb.catalogue.Build;
 import org.layshaft.kb.catalogue.CataloguePart;
 import org.layshaft.kb.catalogue.PartSet;
 
@@ -83,6 +84,10 @@ public final class FitWording {
 
     private static String missing(Serving serving) {
         List<Missing> missing = serving.missing();
+        if (isOfUntoldSpeedDrive(serving)) {
+            return "whether the box has a speed drive, with which gears it was built and how far apart their axes stand, "
+                    + "is not told in the catalogue. Look at the box, or at its number in the maker's data";
+        }
         if (missing.isEmpty()) {
             return "no check looks at anything here";
         }
@@ -90,6 +95,11 @@ public final class FitWording {
                 missing.stream().limit(MOST_NAMED).map(Missing::words).toList();
         int more = missing.size() - named.size();
         return String.join("; ", named) + (more > 0 ? "; and %d more".formatted(more) : "");
+    }
+
+    private static boolean isOfUntoldSpeedDrive(Serving serving) {
+        return serving.placement().parts().containsKey(Build.SPEED_DRIVING)
+                && serving.missing().stream().anyMatch(missing -> missing.what() == Missing.What.PART);
     }
 
     private static String failing(Serving serving) {

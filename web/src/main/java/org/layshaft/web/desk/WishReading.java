@@ -67,9 +67,9 @@ final class WishReading {
     private Optional<Said> wish(String gear, Fraction within) {
         switch (kind) {
             case NEARER:
-                return other().map(to -> new Said(new Wish.Nearer(gear, to), "nearer " + Names.gearName(to)));
+                return other(gear).map(to -> new Said(new Wish.Nearer(gear, to), "nearer " + Names.gearName(to)));
             case STEP:
-                Optional<String> to = other();
+                Optional<String> to = other(gear);
                 return value("step", "1.5")
                         .flatMap(step -> to.map(stays -> new Said(
                                 new Wish.StepTo(gear, stays, step, within),
@@ -194,12 +194,20 @@ final class WishReading {
         return Optional.empty();
     }
 
-    private Optional<String> other() {
+    private Optional<String> other(String gear) {
         if (request.other().isEmpty()) {
             written.add(new BadInputException(MISSING, "The other gear is missing. Give its number: 2"));
             return Optional.empty();
         }
-        return named("gear", request.other().get());
+        Optional<String> other = named("gear", request.other().get());
+        if (other.filter(gear::equals).isPresent()) {
+            written.add(new BadInputException(
+                    UNFIT,
+                    "The other gear is %s, the gear that is to change. Give one of the others."
+                            .formatted(request.other().get().strip())));
+            return Optional.empty();
+        }
+        return other;
     }
 
     /** {@code 3}, {@code 3rd} and {@code third}. */

@@ -41,6 +41,19 @@ final class WrittenNumbers {
         return matching(name, written, WHOLE, like).map(Integer::valueOf);
     }
 
+    /** The serial number of a box, if it was written and is one. */
+    Optional<Integer> serial(Optional<String> written) {
+        Optional<Integer> serial = whole("serial number", written, "1250");
+        if (serial.isPresent() && serial.get() < 0) {
+            add(new BadInputException(
+                    UNFIT,
+                    "The serial number is %s. Serial numbers are counted from 0: leave out the sign."
+                            .formatted(written.get().strip())));
+            return Optional.empty();
+        }
+        return serial;
+    }
+
     /** What comes of this, unless it is refused. */
     <T> Optional<T> unlessRefused(Supplier<T> made) {
         try {

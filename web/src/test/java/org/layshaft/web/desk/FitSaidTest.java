@@ -38,6 +38,13 @@ class FitSaidTest {
     }
 
     @Test
+    void what_nobody_told_of_a_speed_drive_is_said_in_words_of_the_counter() {
+        String lead = FitSaid.lead(answer("SM-1180", "knot"));
+        assertTrue(lead.contains("whether the box has a speed drive"), lead);
+        assertFalse(FitSaid.lead(answer("SM-1180", "plover-first")).contains("whether the box"), lead);
+    }
+
+    @Test
     void one_build_is_told_by_its_best_place() {
         FitAnswer answer = answer("SM-1154", "curlew-early");
         assertFalse(answer.dependsOnTheBuild());

@@ -129,6 +129,7 @@ class PartsApiTest {
             422 | /api/fit?set=SM-1152&box=dotterel                 | What stands in a Dotterel is not known
             404 | /api/fit?set=SM-1152&box=curlew&place=thrd        | third
             400 | /api/fit?set=SM-1152&box=curlew&serial=early      | "early"
+            422 | /api/fit?set=SM-1152&box=curlew&serial=-5         | The serial number is -5
             400 | /api/fit?set=SM-1152&serial=12                    | Give the box too
             404 | /api/cross?verdict=perhaps                        | fits-with
             404 | /api/cross?shape=heap                             | synchroniser

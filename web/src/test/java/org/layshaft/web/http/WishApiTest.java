@@ -128,6 +128,8 @@ class WishApiTest {
             404 | /api/wish?box=curlw&wish=nearer&gear=3&other=2         | curlew
             400 | /api/wish?box=curlew&wish=rpm&value=2500               | The road speed is missing
             400 | /api/wish?box=curlew&wish=ratio&gear=3&value=low       | low
+            422 | /api/wish?box=curlew&wish=nearer&gear=3&other=third    | the gear that is to change
+            422 | /api/wish?box=curlew&wish=nearer&gear=3&other=2&serial=-5 | The serial number is -5
             422 | /api/wish?box=curlew&wish=longer&gear=3&value=100      | nothing would be left
             422 | /api/wish?box=curlew&wish=ratio&gear=3&value=1&within=100 | below 1
             400 | /api/wish?box=curlew&wish=axle                         | What the axle is for is missing

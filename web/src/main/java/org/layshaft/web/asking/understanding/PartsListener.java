@@ -1,5 +1,7 @@
 package org.layshaft.web.asking.understanding;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,6 +22,9 @@ import org.layshaft.web.asking.Understanding.Reading;
 /** Understands questions about parts: what fits where, what it is superseded by, what other tyres do. Thread-safe. */
 public final class PartsListener {
     /** A question of more words is about something else. */
+    /** The international mile. */
+    private static final BigDecimal KM_PER_MILE = new BigDecimal("1.609344");
+
     private static final int MOST_WORDS = 30;
 
     private static final int MOST_READINGS = 8;
@@ -86,6 +91,14 @@ public final class PartsListener {
         return all;
     }
 
+    /** To a hundredth of a km/h, which no speedometer shows. */
+    private static String kmh(String mph) {
+        return new BigDecimal(mph)
+                .multiply(KM_PER_MILE)
+                .setScale(2, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
     private Optional<Understanding> understood(Intent intent, PartsPattern.Taken taken, String here) {
         Optional<String> box = taken.in("box").map(named::box).or(() -> built(here));
         String layout = taken.in("box").map(named::box).map(named::layoutOf).orElse(here);
@@ -104,7 +117,9 @@ public final class PartsListener {
                         box.orElse(layout),
                         gear(taken, "gear"),
                         taken.in("rpm").orElseThrow(),
-                        taken.in("kmh").orElseThrow())));
+                        taken.in("kmh")
+                                .or(() -> taken.in("mph").map(PartsListener::kmh))
+                                .orElseThrow())));
             case SPEED_GEAR ->
                 Optional.of(one(new Question.SpeedGear(
                         layout, box.orElse(layout), taken.in("ratio").orElseThrow())));

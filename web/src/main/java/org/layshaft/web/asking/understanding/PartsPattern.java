@@ -30,6 +30,7 @@ final class PartsPattern {
             "other", GEAR,
             "rpm", " \\d{3,5}",
             "kmh", NUMBER,
+            "mph", NUMBER,
             "ratio", NUMBER,
             "teeth", " \\d{1,3}",
             "tip", NUMBER,
