@@ -127,7 +127,10 @@ final class Outlines {
                         boxes.add(Box.about(columns.of(differential.id()), 0, FAR, Sizes.SHAFT_RADIUS)));
         Exits exits = new Exits(layout, lines, columns);
         lines.shafts(line).stream().filter(exits::leaves).forEach(shaft -> {
-            double x = columns.of(shaft.along().get(0));
+            // what carries nothing starts in the middle of the others on its line
+            double x = shaft.along().isEmpty()
+                    ? Box.of(within(line)).x()
+                    : columns.of(shaft.along().get(0));
             boxes.add(
                     exits.end(shaft) == Side.FRONT
                             ? new Box(x - FAR, -Sizes.SHAFT_RADIUS, x, Sizes.SHAFT_RADIUS)

@@ -50,8 +50,23 @@ class OddLayoutsTest {
               "selector": { "rails": ["1-2"] } }
             """;
 
+    /** An output on which nothing sits: it does no more than leave the differential. */
+    private static final String BARE = HEAD.formatted("bare", "Bare") + """
+              "module_mm": 3, "clutch": false,
+              "shafts": {
+                "input": { "along": [ { "gear": "driving", "teeth": 30, "meshes": "driven" } ] },
+                "centre": { "along": [ { "gear": "driven", "teeth": 33 } ] },
+                "front-output": { "along": [] },
+                "rear-output": { "along": [ { "sleeve": "lock", "front": "centre-differential", "rear": false } ] }
+              },
+              "differentials": [
+                { "id": "centre-differential", "on": "centre", "shafts": ["front-output", "rear-output"] } ],
+              "output": ["front-output", "rear-output"],
+              "selector": { "rails": ["lock"] } }
+            """;
+
     static Stream<Layout> odd() {
-        return Stream.of(CROSSED, TWIN).map(Boxes::typed);
+        return Stream.of(CROSSED, TWIN, BARE).map(Boxes::typed);
     }
 
     @ParameterizedTest
