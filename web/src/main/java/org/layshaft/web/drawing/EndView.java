@@ -90,9 +90,10 @@ final class EndView {
                 .toList());
         lines.free().forEach(line -> room.take(around(line)));
         Box wheels = room.extent();
-        apart.forEach(each -> distance(picture, each));
         Room texts = new Room(List.of());
         new Wheels(this, bodies, path, words).write(picture, texts);
+        // over the wheels, so that each is seen to end at two axes and its text to lie on it
+        apart.forEach(each -> distance(picture, each));
         apart.forEach(each -> distanceNote(picture, each, texts));
         lines.free().forEach(line -> name(picture, line, room));
         Box canvas = room.extent().with(wheels).grown(MARGIN);
@@ -170,7 +171,7 @@ final class EndView {
                 "fill",
                 "none",
                 "stroke",
-                Ink.FAINT,
+                Ink.LINE,
                 "stroke-width",
                 1.2,
                 "stroke-dasharray",
