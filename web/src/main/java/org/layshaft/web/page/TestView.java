@@ -21,7 +21,7 @@ record TestView(String says, String effort, List<OutcomeView> outcomes, List<Out
      * What may come of it.
      *
      * @param href to the diagnosis with it; null where a part is looked at
-     * @param leaves how many suspects it would leave, and which where they are few
+     * @param leaves how many suspects it would leave, and which where they are few; null while nothing is suspected
      */
     record OutcomeView(String says, String href, String leaves) {}
 
@@ -61,6 +61,9 @@ record TestView(String says, String effort, List<OutcomeView> outcomes, List<Out
     }
 
     private static String leaves(NextTest.Outcome outcome, List<Suspect> singles) {
+        if (singles.isEmpty()) {
+            return null;
+        }
         int left = outcome.leaves().size();
         if (left == 0) {
             return "leaves none of these";

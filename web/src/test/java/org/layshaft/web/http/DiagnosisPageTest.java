@@ -70,6 +70,18 @@ class DiagnosisPageTest {
     }
 
     @Test
+    void whatWouldBeLeftIsSaidOnlyWhereSomethingIsSuspected() {
+        String nothing = served.get("/suspects?layout=curlew").body();
+        String growls =
+                served.get("/suspects?layout=curlew&seen=overrun+3:+growls").body();
+
+        assertTrue(nothing.contains("What to try first"), nothing);
+        assertFalse(nothing.contains("<span class=\"aside\">leaves"), nothing);
+        assertTrue(growls.contains("What to try next"), growls);
+        assertTrue(growls.contains("<span class=\"aside\">leaves"), growls);
+    }
+
+    @Test
     void nothingToldIsNoVerdict() {
         String page = served.get("/suspects").body();
 
