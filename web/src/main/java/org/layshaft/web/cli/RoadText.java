@@ -17,6 +17,7 @@ import org.layshaft.kb.layout.Layout;
 import org.layshaft.web.desk.Decimals;
 import org.layshaft.web.desk.RoadAnswer;
 import org.layshaft.web.desk.RoadAnswer.Tooth;
+import org.layshaft.web.desk.RoadWording;
 
 /** What every gear comes to on the road, as plain text; what cannot be told is a dash, and said below why. */
 final class RoadText {
@@ -35,7 +36,7 @@ final class RoadText {
         TextPage page = new TextPage().paragraph(text.wheels(answer.layout())).block(text.gears());
         page.list("On the level and uphill, at full load:", text.strength());
         page.list("Up through the gears:", text.shifts(answer.teeth()));
-        answer.speedometer().ifPresent(error -> page.paragraph(speedometer(error)));
+        answer.speedometer().ifPresent(error -> page.paragraph(RoadWording.speedometer(error)));
         return page.toString();
     }
 
@@ -117,23 +118,10 @@ final class RoadText {
     }
 
     private String topSpeed(TopSpeed top) {
-        String end = top.endedBy() == TopSpeed.EndedBy.RESISTANCE
-                ? "there all the effort goes into resistance"
-                : "there the engine's torque curve ends";
+        String end = RoadWording.endOf(top);
         double speed = top.kmh() / unit.toKmh(Fraction.ONE).toDouble();
         return String.format(
                 Locale.ROOT, "Top speed %.1f %s in %s: %s.", speed, unit.sign(), Names.gearName(top.gear()), end);
-    }
-
-    private static String speedometer(Telling<Fraction> error) {
-        return error.map(percent -> percent.isZero()
-                        ? "The speedometer reads as it did before the change."
-                        : "The speedometer, if it read truly before the change, now reads %s per cent too %s."
-                                .formatted(
-                                        Decimals.rounded(percent.absolute(), 1), percent.signum() > 0 ? "high" : "low"))
-                .value()
-                .orElseGet(() -> "What the change does to the speedometer %s."
-                        .formatted(error.whyNot().orElseThrow()));
     }
 
     private static String slope(Gradient gradient) {

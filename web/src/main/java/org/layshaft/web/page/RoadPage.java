@@ -21,6 +21,7 @@ import org.layshaft.web.desk.MeasureSystem;
 import org.layshaft.web.desk.RoadAnswer;
 import org.layshaft.web.desk.RoadDesk;
 import org.layshaft.web.desk.RoadRequest;
+import org.layshaft.web.desk.RoadWording;
 import org.layshaft.web.page.RoadView.FieldView;
 import org.layshaft.web.page.RoadView.FormView;
 import org.layshaft.web.page.RoadView.RowView;
@@ -227,7 +228,7 @@ public final class RoadPage {
                         .value()
                         .orElseGet(() -> "Top speed and gradients %s."
                                 .formatted(table.topSpeed().whyNot().orElseThrow()))),
-                answer.speedometer().map(RoadPage::speedometer));
+                answer.speedometer().map(RoadWording::speedometer));
         return all.flatMap(Optional::stream).toList();
     }
 
@@ -250,20 +251,7 @@ public final class RoadPage {
                 units.speed(top.kmh()),
                 units.speed().sign(),
                 Names.gearName(top.gear()),
-                top.endedBy() == TopSpeed.EndedBy.RESISTANCE
-                        ? "there all the effort goes into resistance"
-                        : "there the engine's torque curve ends");
-    }
-
-    private static String speedometer(Telling<Fraction> error) {
-        return error.map(percent -> percent.isZero()
-                        ? "The speedometer reads as it did before the change."
-                        : "The speedometer, if it read truly before the change, now reads %s per cent too %s."
-                                .formatted(
-                                        Decimals.rounded(percent.absolute(), 1), percent.signum() > 0 ? "high" : "low"))
-                .value()
-                .orElseGet(() -> "What the change does to the speedometer %s."
-                        .formatted(error.whyNot().orElseThrow()));
+                RoadWording.endOf(top));
     }
 
     private static String slope(Gradient gradient) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -89,8 +90,8 @@ class WholeJobsTest {
     }
 
     private void begin(String address) {
+        visit.driver().executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", WATCH));
         visit.go(address);
-        visit.driver().executeScript(WATCH);
     }
 
     private void write(String id, String words) {
@@ -107,14 +108,14 @@ class WholeJobsTest {
         WebElement found = visit.the(link);
         String href = found.getAttribute("href");
         visit.driver().executeScript("arguments[0].click()", found);
-        visit.until(any -> visit.driver().getCurrentUrl().equals(href)
-                || visit.driver().getCurrentUrl().contains(leadsTo));
+        visit.until(any -> visit.driver().getCurrentUrl().equals(href));
+        assertTrue(href.contains(leadsTo), href);
         visit.until(any ->
                 visit.driver().findElements(By.cssSelector("[aria-busy]")).isEmpty());
     }
 
     private void end() {
-        Object jumps = visit.driver().executeScript("return window.jumps || 0");
+        Object jumps = visit.driver().executeScript("return window.jumps");
         assertTrue(((Number) jumps).doubleValue() < STEADY, "The page jumps by " + jumps);
         assertEquals(List.of(), visit.complaints());
     }
